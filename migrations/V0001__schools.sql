@@ -1,0 +1,1 @@
+create table school (id uuid primary key, code text not null unique);
