@@ -83,10 +83,13 @@ class Generate {
 
     private static void tables(Path migrations, Path out) throws Exception {
         try (var postgres = EmbeddedPostgres.start()) {
+            try (var connection = postgres.getPostgresDatabase().getConnection();
+                    var statement = connection.createStatement()) {
+                statement.execute("create role groundline");
+            }
             Flyway.configure()
                     .dataSource(postgres.getPostgresDatabase())
                     .placeholders(Map.of("server_role", "groundline"))
-                    .initSql("set client_min_messages = warning")
                     .locations("filesystem:" + migrations)
                     .load()
                     .migrate();
@@ -110,6 +113,8 @@ class Generate {
                         .withPojos(false)
                         .withRoutines(false)
                         .withGeneratedAnnotation(true)
+                        .withImplicitJoinPathsToOne(false)
+                        .withImplicitJoinPathsToMany(false)
                         .withComments(false);
         GenerationTool.generate(
                 new Configuration()
