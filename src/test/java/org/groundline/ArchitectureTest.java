@@ -30,6 +30,7 @@ class ArchitectureTest {
                     List.of("measure", "theory", "chance", "psychometrics"),
                     List.of("error"),
                     List.of("database"),
+                    List.of("ledger"),
                     List.of("school"),
                     List.of("bank"),
                     List.of("sitting"),

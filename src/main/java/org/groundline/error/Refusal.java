@@ -86,6 +86,15 @@ public abstract sealed class Refusal extends RuntimeException {
         }
     }
 
+    /// Tried too often; later it may be tried again.
+    public static final class TooMany extends Refusal {
+        @Serial private static final long serialVersionUID = 1L;
+
+        public TooMany(String message) {
+            super(message);
+        }
+    }
+
     /// The server cannot take this now; the sender keeps it and tries again.
     public static final class Busy extends Refusal {
         @Serial private static final long serialVersionUID = 1L;

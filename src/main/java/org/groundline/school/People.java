@@ -1,0 +1,304 @@
+package org.groundline.school;
+
+import org.groundline.database.SubjectId;
+import org.groundline.database.Violation;
+import org.groundline.error.Refusal;
+import org.groundline.ledger.Entry;
+import org.groundline.ledger.EntryKind;
+import org.groundline.ledger.Foundation;
+import org.jooq.DSLContext;
+
+import java.text.Normalizer;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+
+/// The people of a school, their roles, intakes and authorisations.
+public final class People {
+    private final Foundation foundation;
+    private final Passwords passwords = new Passwords();
+
+    public People(Foundation foundation) {
+        this.foundation = foundation;
+    }
+
+    /// What is needed to enter a person.
+    public record NewPerson(String givenName, String familyName, String email, String password) {}
+
+    /// What is needed to enter an authorisation.
+    public record NewAuthorisation(
+            String number,
+            List<String> launchMethods,
+            String issuer,
+            LocalDate validFrom,
+            LocalDate validUntil) {}
+
+    /// Enters a person with the roles they have from now on.
+    ///
+    /// @param by who enters them; empty for the set-up of the school
+    /// @throws Refusal.Invalid if a name, the address or the password cannot be used
+    /// @throws Refusal.Conflict if the address is somebody's already
+    public SubjectId enter(School school, Optional<Actor> by, NewPerson person, Set<Role> roles) {
+        by.ifPresent(actor -> actor.require(Action.MANAGE_PEOPLE));
+        requireNamed(person);
+        Passwords.requireAcceptable(person.password());
+        String hash = passwords.hash(person.password());
+        try {
+            return foundation
+                    .database()
+                    .inSchool(
+                            school.id(),
+                            tx -> enter(tx, school, by, new Newcomer(person, hash, roles)));
+        } catch (Violation e) {
+            throw new Refusal.Conflict(
+                    "This e-mail address belongs to somebody in the school already.");
+        }
+    }
+
+    private record Newcomer(NewPerson person, String passwordHash, Set<Role> roles) {}
+
+    private SubjectId enter(DSLContext tx, School school, Optional<Actor> by, Newcomer newcomer) {
+        Instant now = foundation.now();
+        var subject = new SubjectId(foundation.ids().random());
+        NewPerson wish = newcomer.person();
+        var person =
+                new Person(
+                        subject,
+                        wish.givenName().strip(),
+                        wish.familyName().strip(),
+                        wish.email().strip());
+        var rows = new PersonRepository(tx, school.id());
+        rows.insert(person, normalised(wish.email()), now);
+        rows.insertCredential(subject, newcomer.passwordHash(), now);
+        for (Role role : newcomer.roles()) {
+            grant(tx, school, by.map(Actor::subject), subject, role);
+        }
+        foundation
+                .audit()
+                .write(
+                        tx,
+                        school.id(),
+                        by.map(Actor::subject),
+                        Optional.of(subject),
+                        Action.MANAGE_PEOPLE.word(),
+                        "person entered");
+        return subject;
+    }
+
+    private static void requireNamed(NewPerson person) {
+        if (person.givenName().isBlank() || person.givenName().length() > 80) {
+            throw new Refusal.Invalid("givenName", "A given name has 1 to 80 letters.");
+        }
+        if (person.familyName().isBlank() || person.familyName().length() > 80) {
+            throw new Refusal.Invalid("familyName", "A family name has 1 to 80 letters.");
+        }
+        if (!person.email().strip().matches("[^@\\s]{1,190}@[^@\\s]{1,63}")) {
+            throw new Refusal.Invalid(
+                    "email", "This is no e-mail address; it looks like name@example.org.");
+        }
+    }
+
+    static String normalised(String email) {
+        return Normalizer.normalize(email.strip(), Normalizer.Form.NFC).toLowerCase(Locale.ROOT);
+    }
+
+    /// Gives a person a role from now on.
+    public void grantRole(Actor by, SubjectId subject, Role role) {
+        by.require(Action.MANAGE_PEOPLE);
+        foundation
+                .database()
+                .doInSchool(
+                        by.school().id(),
+                        tx -> {
+                            new PersonRepository(tx, by.school().id()).getPerson(subject);
+                            grant(tx, by.school(), Optional.of(by.subject()), subject, role);
+                        });
+    }
+
+    private void grant(
+            DSLContext tx, School school, Optional<SubjectId> by, SubjectId subject, Role role) {
+        Instant now = foundation.now();
+        UUID id = foundation.ids().next();
+        new RoleRepository(tx, school.id()).insert(id, subject, role, by, now);
+        Map<String, Object> facts = Map.of("grant", id.toString(), "role", role.word());
+        foundation
+                .ledger()
+                .write(
+                        tx,
+                        school.id(),
+                        new Entry(EntryKind.ROLE, now, Optional.of(subject), by, facts));
+    }
+
+    /// Enters an instructor's authorisation for the school's discipline, paragliding.
+    public Authorisation authorise(
+            School school, Optional<Actor> by, SubjectId subject, NewAuthorisation wish) {
+        by.ifPresent(actor -> actor.require(Action.MANAGE_PEOPLE));
+        var authorisation =
+                new Authorisation(
+                        foundation.ids().next(),
+                        wish.number(),
+                        "paraglider",
+                        wish.launchMethods(),
+                        wish.issuer(),
+                        wish.validFrom(),
+                        wish.validUntil());
+        foundation
+                .database()
+                .doInSchool(
+                        school.id(),
+                        tx -> enter(tx, school, by.map(Actor::subject), subject, authorisation));
+        return authorisation;
+    }
+
+    private void enter(
+            DSLContext tx,
+            School school,
+            Optional<SubjectId> by,
+            SubjectId subject,
+            Authorisation authorisation) {
+        new RoleRepository(tx, school.id()).insertAuthorisation(subject, authorisation);
+        Map<String, Object> facts =
+                Map.of(
+                        "authorisation", authorisation.id().toString(),
+                        "discipline", authorisation.discipline(),
+                        "launchMethods", authorisation.launchMethods(),
+                        "validFrom", authorisation.validFrom().toString(),
+                        "validUntil", authorisation.validUntil().toString());
+        foundation
+                .ledger()
+                .write(
+                        tx,
+                        school.id(),
+                        new Entry(
+                                EntryKind.AUTHORISATION,
+                                foundation.now(),
+                                Optional.of(subject),
+                                by,
+                                facts));
+    }
+
+    /// Returns the authorisation of a person that covers a discipline today, within a transaction.
+    public Optional<Authorisation> findAuthorisation(
+            DSLContext tx, School school, SubjectId subject, String discipline) {
+        LocalDate today = school.dayOf(foundation.now());
+        return new RoleRepository(tx, school.id())
+                .listAuthorisations(subject).stream()
+                        .filter(a -> a.covers(discipline, today))
+                        .findFirst();
+    }
+
+    /// Begins an intake.
+    ///
+    /// @throws Refusal.Conflict if the school has one of this name
+    public Intake beginIntake(School school, Optional<Actor> by, String name, LocalDate startsOn) {
+        by.ifPresent(actor -> actor.require(Action.MANAGE_PEOPLE));
+        if (name.isBlank() || name.length() > 80) {
+            throw new Refusal.Invalid("name", "An intake's name has 1 to 80 letters.");
+        }
+        var intake = new Intake(foundation.ids().next(), name.strip(), startsOn);
+        try {
+            foundation
+                    .database()
+                    .doInSchool(
+                            school.id(),
+                            tx -> new IntakeRepository(tx, school.id()).insert(intake));
+        } catch (Violation e) {
+            throw new Refusal.Conflict(
+                    "The school has an intake called %s already.".formatted(name));
+        }
+        return intake;
+    }
+
+    /// Puts a student into an intake; doing so twice changes nothing.
+    public void join(School school, Optional<Actor> by, UUID intake, SubjectId subject) {
+        by.ifPresent(actor -> actor.require(Action.MANAGE_PEOPLE));
+        LocalDate today = school.dayOf(foundation.now());
+        foundation
+                .database()
+                .doInSchool(
+                        school.id(),
+                        tx ->
+                                new IntakeRepository(tx, school.id())
+                                        .insertMember(intake, subject, today));
+    }
+
+    /// Returns the intakes, the newest first.
+    public List<Intake> listIntakes(School school) {
+        return foundation
+                .database()
+                .inSchool(school.id(), tx -> new IntakeRepository(tx, school.id()).listAll());
+    }
+
+    /// Returns an intake.
+    ///
+    /// @throws Refusal.NotFound if the school has none of this id
+    public Intake getIntake(School school, UUID id) {
+        return listIntakes(school).stream()
+                .filter(intake -> intake.id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> new Refusal.NotFound("The school has no such intake."));
+    }
+
+    /// Returns the students now, of one intake or of all, sorted by family and given name as the
+    /// school's language does.
+    public List<Person> listStudents(School school, Optional<UUID> intake) {
+        List<Person> students =
+                foundation
+                        .database()
+                        .inSchool(
+                                school.id(),
+                                tx ->
+                                        new PersonRepository(tx, school.id())
+                                                .listStudents(intake, foundation.now()));
+        return Names.sorted(students, school);
+    }
+
+    /// Returns everybody in the school with their roles now, sorted by name.
+    public List<Member> listMembers(Actor by) {
+        by.require(Action.READ_PEOPLE);
+        School school = by.school();
+        return foundation
+                .database()
+                .inSchool(
+                        school.id(),
+                        tx -> {
+                            var roles = new RoleRepository(tx, school.id());
+                            return Names.sorted(
+                                            new PersonRepository(tx, school.id()).listAll(), school)
+                                    .stream()
+                                    .map(
+                                            p ->
+                                                    new Member(
+                                                            p,
+                                                            roles.listInForce(
+                                                                    p.subject(), foundation.now())))
+                                    .toList();
+                        });
+    }
+
+    /// A person and their roles now.
+    public record Member(Person person, Set<Role> roles) {}
+
+    /// Returns a person of the school.
+    ///
+    /// @throws Refusal.NotFound if there is none of this id
+    public Person getPerson(School school, SubjectId subject) {
+        return foundation
+                .database()
+                .inSchool(
+                        school.id(),
+                        tx -> new PersonRepository(tx, school.id()).getPerson(subject));
+    }
+
+    /// Returns a person's intakes, the newest first.
+    public List<Intake> listIntakesOf(School school, SubjectId subject) {
+        return foundation
+                .database()
+                .inSchool(school.id(), tx -> new IntakeRepository(tx, school.id()).listOf(subject));
+    }
+}
