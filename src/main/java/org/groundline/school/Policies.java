@@ -1,5 +1,6 @@
 package org.groundline.school;
 
+import org.groundline.database.SchoolId;
 import org.groundline.database.SubjectId;
 import org.groundline.database.Violation;
 import org.groundline.error.Refusal;
@@ -27,6 +28,11 @@ public final class Policies {
     /// Returns the policy in force now, within a transaction.
     public Policy current(School school, DSLContext tx) {
         return new PolicyRepository(tx).inForceAt(school.id(), foundation.now());
+    }
+
+    /// Returns a version, within a transaction.
+    public Policy getVersion(SchoolId school, DSLContext tx, int version) {
+        return new PolicyRepository(tx).getVersion(school, version);
     }
 
     /// Enters the next version, in force from now on.

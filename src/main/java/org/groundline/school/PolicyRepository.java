@@ -32,6 +32,12 @@ final class PolicyRepository {
                 .fetchSingle(PolicyRepository::toPolicy);
     }
 
+    Policy getVersion(SchoolId school, int version) {
+        return sql.selectFrom(POLICY)
+                .where(POLICY.SCHOOL_ID.eq(school.value()), POLICY.VERSION.eq(version))
+                .fetchSingle(PolicyRepository::toPolicy);
+    }
+
     void insert(SchoolId school, Policy policy, Optional<SubjectId> by, Instant now) {
         sql.insertInto(POLICY)
                 .set(POLICY.SCHOOL_ID, school.value())

@@ -1,0 +1,9 @@
+package org.groundline.sitting;
+
+import java.util.Optional;
+import org.groundline.bank.Belief;
+
+/// The mark of one item, in hundredths of a mark.
+///
+/// @param belief the wrong idea that the answer points to, where one is known
+public record Mark(Verdict verdict, int hundredths, int possible, Optional<Belief> belief) {}
