@@ -16,8 +16,8 @@ public final class NumericTemplate {
 
     /// Computes the answer for given values, each with its unit or in the unit of its draw.
     ///
-    /// @throws org.groundline.error.Refusal.Invalid if a value is missing, unknown or unreadable, or
-    ///                                              if there is no answer for these values
+    /// @throws org.groundline.error.Refusal.Invalid if a value is missing, unknown or unreadable,
+    ///   or if there is no answer for these values
     public Evaluation evaluate(Map<String, String> given) {
         throw new UnsupportedOperationException("not built yet: " + given);
     }

@@ -9,7 +9,7 @@ import java.util.Optional;
 /// A numeric template as its author wrote it: texts only, nothing checked but their presence.
 /// Whatever may be left out in a bank file is empty here.
 ///
-/// @param draw  the values to be drawn, by name, in the author's order
+/// @param draw the values to be drawn, by name, in the author's order
 /// @param where the condition on drawn values
 public record TemplateSource(
         String id,
@@ -42,10 +42,10 @@ public record TemplateSource(
 
     /// How the key is computed, printed and compared.
     ///
-    /// @param round     the step of the printed answer, in its unit
-    /// @param side      `down`, `up` or `nearest`
+    /// @param round the step of the printed answer, in its unit
+    /// @param side `down`, `up` or `nearest`
     /// @param tolerance `2 %` of the unrounded value, or an absolute value in the answer's unit
-    /// @param between   the two ends of the plausible range, or empty
+    /// @param between the two ends of the plausible range, or empty
     public record AnswerSource(
             String formula,
             Optional<String> unit,
