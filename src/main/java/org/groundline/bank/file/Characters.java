@@ -19,9 +19,9 @@ final class Characters {
         return switch (Character.getType(c)) {
             case Character.CONTROL -> c != '\n';
             case Character.SURROGATE,
-                            Character.UNASSIGNED,
-                            Character.PRIVATE_USE,
-                            Character.FORMAT ->
+                    Character.UNASSIGNED,
+                    Character.PRIVATE_USE,
+                    Character.FORMAT ->
                     true;
             default -> false;
         };

@@ -64,8 +64,33 @@ public final class Section {
         return find(key).map(Yaml.Field::line).orElse(fields.line());
     }
 
-    public int line() {
-        return fields.line();
+    /// The line of the deepest part of a path such as `mistakes[1].formula` that is there.
+    public int lineAt(String path) {
+        int line = fields.line();
+        Optional<Yaml> node = Optional.of(fields);
+        for (String part : path.replace("[", ".").replace("]", "").split("\\.")) {
+            Optional<Yaml.Field> field = node.flatMap(n -> child(n, part));
+            line = field.map(Yaml.Field::line).orElse(line);
+            node = field.map(Yaml.Field::value);
+        }
+        return line;
+    }
+
+    private static Optional<Yaml.Field> child(Yaml node, String part) {
+        return switch (node) {
+            case Yaml.Text text -> Optional.empty();
+            case Yaml.Fields all -> Optional.ofNullable(all.fields().get(part));
+            case Yaml.Items list ->
+                    list.items().stream()
+                            .skip(part.matches("\\d{1,4}") ? Integer.parseInt(part) : 9999)
+                            .findFirst()
+                            .map(item -> new Yaml.Field(part, item.line(), item));
+        };
+    }
+
+    /// Notes a finding at a path inside this mapping, see [#lineAt].
+    public void noteAt(Rule rule, String path, String problem, String remedy) {
+        notes.add(rule, lineAt(path), name + " " + problem, remedy);
     }
 
     public void note(Rule rule, String key, String problem, String remedy) {
@@ -124,31 +149,28 @@ public final class Section {
         Optional<Yaml.Field> field = find(key);
         if (field.isEmpty()) {
             note(Rule.MISSING, key, "has no '" + key + "'", remedy);
-            return new Section(name, new Yaml.Fields(Map.of(), line()), notes);
+            return new Section(name, new Yaml.Fields(Map.of(), fields.line()), notes);
         }
         return of(name + ", " + key, field.get().value(), notes);
     }
 
-    /// The mappings of a list that may be left out, named by the given word and counted from 1.
+    /// The mappings of a list that may be left out. Messages call each by the given word and its
+    /// id, or its number in this section where it has none.
     public List<Section> sections(String key, String word) {
         List<Section> sections = new ArrayList<>();
         for (Yaml item : items(key)) {
-            String each = (name + ", " + word + " " + (sections.size() + 1));
-            sections.add(of(each, item, notes));
+            String counted = name + ", " + word + " " + (sections.size() + 1);
+            sections.add(of(id(item).map(id -> word + " " + id).orElse(counted), item, notes));
         }
         return sections;
     }
 
-    /// The mappings under the keys of a mapping that may be left out.
-    public Map<String, Section> sectionsByKey(String key) {
-        Map<String, Section> sections = new LinkedHashMap<>();
-        if (has(key)) {
-            Section all = section(key, "");
-            for (String each : all.keys()) {
-                sections.put(each, all.section(each, ""));
-            }
-        }
-        return sections;
+    private static Optional<String> id(Yaml item) {
+        return item instanceof Yaml.Fields all
+                        && all.fields().get("id") instanceof Yaml.Field field
+                        && field.value() instanceof Yaml.Text text
+                ? Optional.of(text.value())
+                : Optional.empty();
     }
 
     /// The texts of a list that may be left out.
@@ -203,7 +225,11 @@ public final class Section {
             return Optional.empty();
         }
         if (value.isEmpty()) {
-            notes.add(Rule.MISSING, line, name + " has nothing in " + what, "fill it or leave it out");
+            notes.add(
+                    Rule.MISSING,
+                    line,
+                    name + " has nothing in " + what,
+                    "fill it or leave it out");
         }
         return Optional.of(value);
     }
