@@ -1,0 +1,135 @@
+package org.groundline.bank;
+
+import org.groundline.bank.file.BankFile;
+import org.groundline.bank.file.Finding;
+import org.groundline.bank.file.Notes;
+import org.groundline.bank.file.Rule;
+import org.groundline.bank.file.Yaml;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiConsumer;
+import java.util.function.Function;
+
+/// Reads a whole bank: first the lists, then the topic files against them, then what only the whole
+/// can show.
+final class BankCheck {
+    private final BankFolder folder;
+    private final Lists lists = Lists.empty();
+    private final List<Finding> findings = new ArrayList<>();
+    private final List<Question> questions = new ArrayList<>();
+    private Course course = new Course("", "", "", List.of());
+
+    private BankCheck(Path folder) {
+        this.folder = new BankFolder(folder);
+    }
+
+    static BankCheck of(Path folder) {
+        BankCheck check = new BankCheck(folder);
+        check.readLists();
+        if (check.folder.exists()) {
+            check.readTopics();
+            check.noteUnused();
+        }
+        return check;
+    }
+
+    List<Finding> findings() {
+        return List.copyOf(findings);
+    }
+
+    Course course() {
+        return course;
+    }
+
+    List<Question> questions() {
+        return List.copyOf(questions);
+    }
+
+    List<Misconception> misconceptions() {
+        return lists.misconceptions().values();
+    }
+
+    List<Source> sources() {
+        return lists.sources().values();
+    }
+
+    private void readLists() {
+        if (!read(SyllabusFile.NAME, (y, n) -> course = SyllabusFile.read(y, n, lists))) {
+            lists.topics().close();
+            lists.objectives().close();
+        }
+        if (!read(
+                MisconceptionsFile.NAME,
+                (y, n) -> MisconceptionsFile.read(y, n, lists.misconceptions()))) {
+            lists.misconceptions().close();
+        }
+        if (!read(SourcesFile.NAME, (y, n) -> SourcesFile.read(y, n, lists.sources()))) {
+            lists.sources().close();
+        }
+    }
+
+    /// Whether the list could be read as YAML, whatever else is wrong with it.
+    private boolean read(String name, BiConsumer<Yaml, Notes> reader) {
+        Notes notes = new Notes(name);
+        Path file = folder.list(name);
+        Optional<Yaml> root = Optional.empty();
+        if (Files.exists(file)) {
+            root = BankFile.read(file, notes);
+            root.ifPresent(yaml -> reader.accept(yaml, notes));
+        } else {
+            String remedy = "a bank has " + name + " at its top; check the folder's name";
+            notes.add(Rule.FILE_MISSING, 1, "there is no such file", remedy);
+        }
+        findings.addAll(notes.findings());
+        return root.isPresent();
+    }
+
+    private void readTopics() {
+        TopicFile topics = new TopicFile(lists);
+        for (Path module : folder.modules()) {
+            for (Path file : folder.topics(module)) {
+                Notes notes = new Notes(folder.relative(file));
+                BankFile.read(file, notes)
+                        .map(yaml -> topics.read(yaml, notes, BankFolder.name(module)))
+                        .ifPresent(questions::addAll);
+                findings.addAll(notes.findings());
+            }
+        }
+        for (Path stranger : folder.strangers()) {
+            Notes notes = new Notes(folder.relative(stranger));
+            BankFolder.noteStranger(notes);
+            findings.addAll(notes.findings());
+        }
+    }
+
+    private void noteUnused() {
+        noteUnused(
+                lists.objectives(),
+                Rule.OBJECTIVE_WITHOUT_QUESTION,
+                o -> "objective " + o.objective().id() + " has no question",
+                "write one, or remove the objective");
+        noteUnused(
+                lists.misconceptions(),
+                Rule.MISCONCEPTION_UNUSED,
+                m -> "misconception " + m.id() + " is behind no distractor and no mistake",
+                "use it or remove it");
+        noteUnused(
+                lists.sources(),
+                Rule.SOURCE_UNUSED,
+                s -> "source " + s.id() + " is cited nowhere",
+                "cite it or remove it");
+    }
+
+    private <T> void noteUnused(
+            Register<T> register, Rule rule, Function<T, String> problem, String remedy) {
+        for (Register.Entry<T> entry : register.unused()) {
+            Notes notes = new Notes(entry.file());
+            notes.add(rule, entry.line(), problem.apply(entry.value()), remedy);
+            findings.addAll(notes.findings());
+        }
+    }
+}

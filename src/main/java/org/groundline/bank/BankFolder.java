@@ -1,0 +1,91 @@
+package org.groundline.bank;
+
+import org.groundline.bank.file.Notes;
+import org.groundline.bank.file.Rule;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/// What lies in a bank's folder, which may be inside an archive.
+final class BankFolder {
+    private static final Set<String> OTHER_FILES = Set.of("README.md", "LICENSE");
+    private static final String SCHEMA = "schema";
+
+    private final Path folder;
+
+    BankFolder(Path folder) {
+        this.folder = folder;
+    }
+
+    boolean exists() {
+        return Files.isDirectory(folder);
+    }
+
+    Path list(String name) {
+        return folder.resolve(name);
+    }
+
+    /// The folders of modules.
+    List<Path> modules() {
+        return entries(folder).stream()
+                .filter(Files::isDirectory)
+                .filter(d -> !name(d).equals(SCHEMA))
+                .toList();
+    }
+
+    /// The topic files of a module's folder.
+    List<Path> topics(Path module) {
+        return entries(module).stream().filter(BankFolder::isTopicFile).toList();
+    }
+
+    /// Files that nobody reads, so that a misnamed one does not go unnoticed.
+    List<Path> strangers() {
+        Set<String> lists = Set.of(SyllabusFile.NAME, MisconceptionsFile.NAME, SourcesFile.NAME);
+        Stream<Path> atTop =
+                entries(folder).stream()
+                        .filter(f -> !Files.isDirectory(f))
+                        .filter(f -> !lists.contains(name(f)) && !OTHER_FILES.contains(name(f)));
+        Stream<Path> below =
+                modules().stream().flatMap(m -> entries(m).stream()).filter(f -> !isTopicFile(f));
+        return Stream.concat(atTop, below).toList();
+    }
+
+    /// The path from the bank's folder, with `/` on every system.
+    String relative(Path file) {
+        String path = folder.relativize(file).toString();
+        return path.replace(folder.getFileSystem().getSeparator(), "/");
+    }
+
+    static String name(Path path) {
+        String name = String.valueOf(path.getFileName());
+        return name.endsWith("/") ? name.substring(0, name.length() - 1) : name;
+    }
+
+    static void noteStranger(Notes notes) {
+        notes.add(
+                Rule.FILE_NOT_READ,
+                1,
+                "the file is not part of the bank and was not read",
+                "name a topic file 'module/topic-name.yaml', or move it elsewhere");
+    }
+
+    private static boolean isTopicFile(Path file) {
+        return name(file).endsWith(".yaml") && !Files.isDirectory(file);
+    }
+
+    private static List<Path> entries(Path folder) {
+        try (Stream<Path> entries = Files.list(folder)) {
+            return entries.filter(f -> !name(f).startsWith("."))
+                    .sorted(Comparator.comparing(BankFolder::name))
+                    .toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

@@ -1,0 +1,76 @@
+package org.groundline.bank;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+
+/// The hash of a whole bank. The order of lists counts where it is the course's, not where it is
+/// only that of a file.
+final class BankHash {
+    private BankHash() {}
+
+    static String of(
+            Course course,
+            List<Question> questions,
+            List<Misconception> misconceptions,
+            List<Source> sources) {
+        Map<String, Object> content =
+                Map.of(
+                        "course", course(course),
+                        "questions", sorted(questions, Question::id, q -> q.version()),
+                        "misconceptions", sorted(misconceptions, Misconception::id, Content::of),
+                        "sources", sorted(sources, Source::id, BankHash::source));
+        return CanonicalJson.hash(CanonicalJson.write(content));
+    }
+
+    private static <T> List<Object> sorted(
+            List<T> values, Function<T, String> id, Function<T, Object> content) {
+        return values.stream().sorted(Comparator.comparing(id)).map(content).toList();
+    }
+
+    private static Map<String, Object> course(Course course) {
+        return Map.of(
+                "id", course.id(),
+                "title", course.title(),
+                "discipline", course.discipline(),
+                "modules", course.modules().stream().map(BankHash::module).toList());
+    }
+
+    private static Map<String, Object> module(Module module) {
+        return Map.of(
+                "id", module.id(),
+                "title", module.title(),
+                "topics", module.topics().stream().map(BankHash::topic).toList(),
+                "demonstrations", module.demonstrations().stream().map(BankHash::shown).toList());
+    }
+
+    private static Map<String, Object> topic(Topic topic) {
+        return Map.of(
+                "id", topic.id(),
+                "title", topic.title(),
+                "objectives", topic.objectives().stream().map(BankHash::objective).toList());
+    }
+
+    private static Map<String, Object> objective(Objective objective) {
+        return Map.of(
+                "id", objective.id(), "text", objective.text(), "stage", objective.stage().word());
+    }
+
+    private static Map<String, Object> shown(Demonstration demonstration) {
+        return Map.of(
+                "id", demonstration.id(),
+                "title", demonstration.title(),
+                "criteria", demonstration.criteria(),
+                "neverOverridable", demonstration.neverOverridable());
+    }
+
+    private static Map<String, Object> source(Source source) {
+        return Map.of(
+                "id", source.id(),
+                "title", source.title(),
+                "publisher", source.publisher(),
+                "year", source.year(),
+                "read", source.read().word());
+    }
+}

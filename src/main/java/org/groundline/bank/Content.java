@@ -1,0 +1,134 @@
+package org.groundline.bank;
+
+import org.groundline.bank.numeric.TemplateSource;
+import org.groundline.bank.numeric.TemplateSource.AnswerSource;
+import org.groundline.bank.numeric.TemplateSource.DrawSource;
+import org.groundline.bank.numeric.TemplateSource.MistakeSource;
+import org.groundline.bank.numeric.TemplateSource.StepSource;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/// What of a question makes its version. A change here changes the hash of every question, so it
+/// comes with a new format number.
+///
+/// What an item does not depend on is left out: worked examples and the plausible range, which only
+/// check a template, topic and module, which the objective tells, and the way numbers and formulas
+/// are spaced.
+final class Content {
+    private static final String FORMAT = "1";
+
+    private Content() {}
+
+    static Map<String, Object> of(FixedQuestion question) {
+        Map<String, Object> content = heading("fixed", question);
+        content.put("stem", question.stem());
+        content.put("options", question.options().stream().map(Content::option).toList());
+        content.put("rationale", question.rationale());
+        question.jurisdiction().ifPresent(j -> content.put("jurisdiction", j));
+        return content;
+    }
+
+    static Map<String, Object> of(NumericQuestion question) {
+        TemplateSource source = question.source();
+        Map<String, Misconception> ideas = question.misconceptions();
+        Map<String, Object> content = heading("numeric", question);
+        content.put("audience", question.audience().word());
+        content.put("stem", source.stem());
+        content.put("draw", draws(source));
+        source.where().ifPresent(w -> content.put("where", formula(w)));
+        content.put("answer", answer(source.answer()));
+        content.put("mistakes", source.mistakes().stream().map(m -> mistake(m, ideas)).toList());
+        content.put("steps", source.steps().stream().map(Content::step).toList());
+        content.put("explain", source.explain());
+        return content;
+    }
+
+    static Map<String, Object> of(Misconception idea) {
+        return Map.of(
+                "id", idea.id(),
+                "wrong", idea.wrong(),
+                "right", idea.right(),
+                "feedback", idea.feedback());
+    }
+
+    private static Map<String, Object> heading(String kind, Question question) {
+        Map<String, Object> content = new TreeMap<>();
+        content.put("format", FORMAT);
+        content.put("kind", kind);
+        content.put("id", question.id());
+        content.put("objective", question.objective());
+        content.put("level", question.level().word());
+        content.put("safetyCritical", question.safetyCritical());
+        content.put("sources", question.heading().sourceTexts());
+        return content;
+    }
+
+    private static Map<String, Object> option(Option option) {
+        return switch (option) {
+            case Option.Right right -> Map.of("text", right.text(), "key", true);
+            case Option.Wrong wrong ->
+                    Map.of("text", wrong.text(), "misconception", of(wrong.idea()));
+        };
+    }
+
+    private static Map<String, Object> draws(TemplateSource source) {
+        Map<String, Object> draws = new TreeMap<>();
+        source.draw().forEach((name, draw) -> draws.put(name, draw(draw)));
+        return draws;
+    }
+
+    private static Map<String, Object> draw(DrawSource draw) {
+        Map<String, Object> content = new TreeMap<>();
+        put(content, "from", draw.from().map(Content::decimal));
+        put(content, "to", draw.to().map(Content::decimal));
+        put(content, "step", draw.step().map(Content::decimal));
+        put(content, "unit", draw.unit());
+        content.put("anyOf", draw.anyOf().stream().map(Content::decimal).toList());
+        return content;
+    }
+
+    private static Map<String, Object> answer(AnswerSource answer) {
+        Map<String, Object> content = new TreeMap<>();
+        content.put("formula", formula(answer.formula()));
+        put(content, "unit", answer.unit());
+        put(content, "round", answer.round().map(Content::decimal));
+        put(content, "side", answer.side());
+        put(content, "tolerance", answer.tolerance());
+        return content;
+    }
+
+    private static Map<String, Object> mistake(
+            MistakeSource mistake, Map<String, Misconception> ideas) {
+        Misconception idea = ideas.get(mistake.misconception());
+        if (idea == null) {
+            throw new IllegalStateException("unchecked misconception " + mistake.misconception());
+        }
+        return Map.of("misconception", of(idea), "formula", formula(mistake.formula()));
+    }
+
+    private static Map<String, Object> step(StepSource step) {
+        Map<String, Object> content = new TreeMap<>();
+        content.put("name", step.name());
+        content.put("text", step.text());
+        content.put("formula", formula(step.formula()));
+        put(content, "unit", step.unit());
+        return content;
+    }
+
+    private static void put(Map<String, Object> content, String key, Optional<String> value) {
+        value.ifPresent(v -> content.put(key, v));
+    }
+
+    private static String formula(String formula) {
+        return String.join(" ", List.of(formula.strip().split("\\s+")));
+    }
+
+    /// The shortest form of a decimal, so that 0.50 and 0.5 are the same content.
+    private static String decimal(String number) {
+        return new BigDecimal(number).stripTrailingZeros().toPlainString();
+    }
+}

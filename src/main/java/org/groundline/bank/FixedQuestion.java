@@ -1,0 +1,104 @@
+package org.groundline.bank;
+
+import org.groundline.chance.SeededDraw;
+import org.jspecify.annotations.Nullable;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/// A question whose text and options an author wrote out.
+public final class FixedQuestion implements Question {
+    private static final List<String> LETTERS = List.of("A", "B", "C", "D");
+
+    private final Heading heading;
+    private final String stem;
+    private final List<Option> options;
+    private final String rationale;
+    private final @Nullable String jurisdiction;
+    private final String canonical;
+    private final String version;
+
+    FixedQuestion(
+            Heading heading,
+            String stem,
+            List<Option> options,
+            String rationale,
+            @Nullable String jurisdiction) {
+        this.heading = heading;
+        this.stem = stem;
+        this.options = List.copyOf(options);
+        this.rationale = rationale;
+        this.jurisdiction = jurisdiction;
+        this.canonical = CanonicalJson.write(Content.of(this));
+        this.version = CanonicalJson.hash(canonical);
+    }
+
+    /// The question as put to one student: numbers ascend, other options stand as the seed has it.
+    Posed pose(long seed) {
+        List<Option> order =
+                NumericOrder.find(options, Option::text)
+                        .orElseGet(() -> new SeededDraw(seed).shuffle(options));
+        String letter = "";
+        Map<String, Belief> beliefs = new TreeMap<>();
+        for (int i = 0; i < order.size(); i++) {
+            switch (order.get(i)) {
+                case Option.Right right -> letter = LETTERS.get(i);
+                case Option.Wrong wrong -> beliefs.put(LETTERS.get(i), Belief.of(wrong.idea()));
+            }
+        }
+        return new Posed(
+                new Shown.Choice(stem, order.stream().map(Option::text).toList()),
+                new Key.Choice(letter, beliefs, rationale, heading.sourceTexts()),
+                Map.of());
+    }
+
+    @Override
+    public Heading heading() {
+        return heading;
+    }
+
+    public String stem() {
+        return stem;
+    }
+
+    /// The options in the author's order.
+    public List<Option> options() {
+        return options;
+    }
+
+    public String rationale() {
+        return rationale;
+    }
+
+    /// Where the question holds, for air law; empty where it holds everywhere.
+    public Optional<String> jurisdiction() {
+        return Optional.ofNullable(jurisdiction);
+    }
+
+    @Override
+    public String canonical() {
+        return canonical;
+    }
+
+    @Override
+    public String version() {
+        return version;
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof FixedQuestion question && version.equals(question.version);
+    }
+
+    @Override
+    public int hashCode() {
+        return version.hashCode();
+    }
+
+    @Override
+    public String toString() {
+        return "fixed question " + id();
+    }
+}

@@ -1,0 +1,85 @@
+package org.groundline.bank;
+
+import org.groundline.bank.Lists.TopicPlace;
+import org.groundline.bank.file.Rule;
+import org.groundline.bank.file.Section;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/// Reads a fixed question.
+final class FixedReader {
+    private final Lists lists;
+    private final HeadingReader headings;
+
+    FixedReader(Lists lists) {
+        this.lists = lists;
+        this.headings = new HeadingReader(lists);
+    }
+
+    /// The question, or empty after noting what is wrong with it.
+    Optional<FixedQuestion> read(Section section, TopicPlace place, String file) {
+        long before = section.errors();
+        section.allowOnly(
+                "id",
+                "objective",
+                "level",
+                "safety-critical",
+                "stem",
+                "options",
+                "rationale",
+                "source",
+                "jurisdiction");
+        Heading heading = headings.read(section, place, file);
+        String stem = Prose.STEM.read(section, "stem", "write what is asked");
+        StemRules.check(section, stem);
+        List<Option> options = options(section);
+        String rationale =
+                Prose.RATIONALE.read(
+                        section,
+                        "rationale",
+                        "say why the key is right and why each distractor is not");
+        OptionRules.checkRationale(section, rationale);
+        String jurisdiction = section.findText("jurisdiction").orElse(null);
+        return section.errors() > before
+                ? Optional.empty()
+                : Optional.of(new FixedQuestion(heading, stem, options, rationale, jurisdiction));
+    }
+
+    private List<Option> options(Section section) {
+        List<Section> written = section.sections("options", "option");
+        if (!section.has("options") || written.size() < 3 || written.size() > 4) {
+            String problem = "has " + written.size() + " options";
+            section.note(Rule.OPTION_COUNT, "options", problem, "give it 3 or 4");
+        }
+        List<Option> options = new ArrayList<>();
+        for (Section option : written) {
+            options.add(option(option));
+        }
+        OptionRules.check(section, written, options);
+        return options;
+    }
+
+    private Option option(Section section) {
+        section.allowOnly("text", "key", "misconception");
+        String text = Prose.OPTION.read(section, "text", "write the answer to choose");
+        if (section.flag("key")) {
+            refuseMisconception(section);
+            return new Option.Right(text);
+        }
+        String id = section.text("misconception", "name the wrong idea that leads to this answer");
+        lists.misconceptions().refer(section, "misconception", id);
+        return new Option.Wrong(text, lists.idea(id));
+    }
+
+    private static void refuseMisconception(Section section) {
+        if (section.has("misconception")) {
+            section.note(
+                    Rule.KEY_MISCONCEPTION,
+                    "misconception",
+                    "is the key and has a misconception",
+                    "remove the misconception, or the line 'key: true'");
+        }
+    }
+}

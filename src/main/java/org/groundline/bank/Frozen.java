@@ -1,0 +1,114 @@
+package org.groundline.bank;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.databind.DeserializationContext;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.MapperFeature;
+import com.fasterxml.jackson.databind.SerializerProvider;
+import com.fasterxml.jackson.databind.deser.std.StdDeserializer;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.module.SimpleModule;
+import com.fasterxml.jackson.databind.ser.std.StdSerializer;
+
+import java.io.IOException;
+import java.io.Serial;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+
+/// The JSON in which items are kept: decimals as texts, nothing unknown, nothing left out, nothing
+/// null. What was written is read back equal, in any later version of the program.
+public final class Frozen {
+    private static final JsonMapper JSON =
+            JsonMapper.builder()
+                    .enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
+                    .enable(DeserializationFeature.FAIL_ON_MISSING_CREATOR_PROPERTIES)
+                    .enable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES)
+                    .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+                    .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+                    .disable(MapperFeature.ALLOW_COERCION_OF_SCALARS)
+                    .addModule(
+                            new SimpleModule()
+                                    .addSerializer(new DecimalWriter())
+                                    .addDeserializer(BigDecimal.class, new DecimalReader()))
+                    .build();
+
+    private Frozen() {}
+
+    public static String write(Shown shown) {
+        return writeAs(Shown.class, shown);
+    }
+
+    public static String write(Key key) {
+        return writeAs(Key.class, key);
+    }
+
+    /// @throws IllegalArgumentException if the text is not what [#write(Shown)] writes
+    public static Shown readShown(String json) {
+        return read(json, Shown.class);
+    }
+
+    /// @throws IllegalArgumentException if the text is not what [#write(Key)] writes
+    public static Key readKey(String json) {
+        return read(json, Key.class);
+    }
+
+    /// The decimal without an exponent in its text, so that writing and reading keep it equal.
+    static BigDecimal plain(BigDecimal decimal) {
+        return decimal.scale() < 0 ? decimal.setScale(0) : decimal;
+    }
+
+    private static <T> String writeAs(Class<T> type, T value) {
+        try {
+            return JSON.writerFor(type).writeValueAsString(value);
+        } catch (JsonProcessingException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static <T> T read(String json, Class<T> type) {
+        try {
+            return JSON.readValue(json, type);
+        } catch (JsonProcessingException e) {
+            throw new IllegalArgumentException("not a frozen item: " + e.getOriginalMessage(), e);
+        }
+    }
+
+    private static final class DecimalWriter extends StdSerializer<BigDecimal> {
+        @Serial private static final long serialVersionUID = 1L;
+
+        DecimalWriter() {
+            super(BigDecimal.class);
+        }
+
+        @Override
+        public void serialize(BigDecimal value, JsonGenerator out, SerializerProvider provider)
+                throws IOException {
+            out.writeString(value.toPlainString());
+        }
+    }
+
+    private static final class DecimalReader extends StdDeserializer<BigDecimal> {
+        @Serial private static final long serialVersionUID = 1L;
+
+        DecimalReader() {
+            super(BigDecimal.class);
+        }
+
+        @Override
+        public BigDecimal deserialize(JsonParser in, DeserializationContext context)
+                throws IOException {
+            if (!in.hasToken(JsonToken.VALUE_STRING)) {
+                return context.reportInputMismatch(this, "a decimal is kept as a text");
+            }
+            String text = in.getText();
+            if (!text.matches("-?\\d+(\\.\\d+)?")) {
+                return context.reportInputMismatch(this, "not a decimal: '%s'", text);
+            }
+            return new BigDecimal(text);
+        }
+    }
+}

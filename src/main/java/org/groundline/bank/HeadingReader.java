@@ -1,0 +1,49 @@
+package org.groundline.bank;
+
+import org.groundline.bank.Lists.TopicPlace;
+import org.groundline.bank.file.Rule;
+import org.groundline.bank.file.Section;
+
+/// Reads what fixed questions and numeric templates have in common.
+final class HeadingReader {
+    private final Lists lists;
+    private final CitationReader citations;
+
+    HeadingReader(Lists lists) {
+        this.lists = lists;
+        this.citations = new CitationReader(lists.sources());
+    }
+
+    Heading read(Section section, TopicPlace place, String file) {
+        String id = Ids.words(section);
+        if (!id.isEmpty()) {
+            lists.questions().add(id, id, file, section);
+        }
+        return new Heading(
+                id,
+                objective(section, place),
+                place.topic(),
+                place.module(),
+                section.choice("level", Level.values(), Level::word),
+                section.flag("safety-critical"),
+                citations.citations(section));
+    }
+
+    private String objective(Section section, TopicPlace place) {
+        String id = section.text("objective", "name the objective it asks about");
+        lists.objectives()
+                .refer(section, "objective", id)
+                .map(Lists.Placed::place)
+                .filter(other -> !other.equals(place))
+                .ifPresent(other -> noteElsewhere(section, other, place));
+        return id;
+    }
+
+    private static void noteElsewhere(Section section, TopicPlace other, TopicPlace place) {
+        section.note(
+                Rule.OBJECTIVE_ELSEWHERE,
+                "objective",
+                "has an objective of topic " + other.topic() + " in a file of " + place.topic(),
+                "move the question to a file of " + other.topic() + ", or name another objective");
+    }
+}

@@ -1,0 +1,85 @@
+package org.groundline.bank;
+
+import com.fasterxml.jackson.annotation.JsonSubTypes;
+import com.fasterxml.jackson.annotation.JsonTypeInfo;
+
+import java.math.BigDecimal;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/// What only marking sees of an item, with all texts that a result may need later. It is kept as
+/// written by [Frozen] for ever, so a component is never renamed and never changes its meaning.
+@JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")
+@JsonSubTypes({
+    @JsonSubTypes.Type(value = Key.Choice.class, name = "choice"),
+    @JsonSubTypes.Type(value = Key.Number.class, name = "number")
+})
+public sealed interface Key {
+    String rationale();
+
+    /// Where the content comes from, as a reader sees it.
+    List<String> sources();
+
+    /// @param letter the right option
+    /// @param beliefs the belief behind each wrong option, by letter
+    record Choice(
+            String letter, Map<String, Belief> beliefs, String rationale, List<String> sources)
+            implements Key {
+        public Choice {
+            beliefs = Collections.unmodifiableMap(new TreeMap<>(beliefs));
+            sources = List.copyOf(sources);
+        }
+
+        public Optional<Belief> findBelief(String chosen) {
+            return Optional.ofNullable(beliefs.get(chosen));
+        }
+    }
+
+    /// All decimals are in the item's unit; an answer from lowest to highest is right.
+    ///
+    /// @param answer the right answer as printed
+    /// @param steps the worked solution
+    @SuppressWarnings("JavaLangClash") // beside Choice it is the plain word
+    record Number(
+            BigDecimal answer,
+            BigDecimal lowest,
+            BigDecimal highest,
+            String unit,
+            List<Mistake> mistakes,
+            List<String> steps,
+            String rationale,
+            List<String> sources)
+            implements Key {
+        public Number {
+            answer = Frozen.plain(answer);
+            lowest = Frozen.plain(lowest);
+            highest = Frozen.plain(highest);
+            mistakes = List.copyOf(mistakes);
+            steps = List.copyOf(steps);
+            sources = List.copyOf(sources);
+        }
+
+        /// The belief that a wrong answer points to; the first one where several could.
+        public Optional<Belief> findBelief(BigDecimal given) {
+            return mistakes.stream().filter(m -> m.covers(given)).map(Mistake::belief).findFirst();
+        }
+    }
+
+    /// The wrong answers that point to one belief.
+    ///
+    /// @param shown the wrong result as an option would print it
+    record Mistake(Belief belief, BigDecimal shown, BigDecimal lowest, BigDecimal highest) {
+        public Mistake {
+            shown = Frozen.plain(shown);
+            lowest = Frozen.plain(lowest);
+            highest = Frozen.plain(highest);
+        }
+
+        boolean covers(BigDecimal given) {
+            return given.compareTo(lowest) >= 0 && given.compareTo(highest) <= 0;
+        }
+    }
+}

@@ -1,0 +1,32 @@
+package org.groundline.bank;
+
+import org.groundline.bank.file.Rule;
+
+/// What questions may refer to.
+record Lists(
+        Register<Placed> objectives,
+        Register<TopicPlace> topics,
+        Register<Misconception> misconceptions,
+        Register<Source> sources,
+        Register<String> questions) {
+
+    /// An objective and where in the course it stands.
+    record Placed(Objective objective, TopicPlace place) {}
+
+    record TopicPlace(String topic, String module) {}
+
+    /// The misconception with this id; one without texts where the bank names none such, which a
+    /// finding says already.
+    Misconception idea(String id) {
+        return misconceptions.find(id).orElse(new Misconception(id, "", "", ""));
+    }
+
+    static Lists empty() {
+        return new Lists(
+                new Register<>("objective", Rule.OBJECTIVE_UNKNOWN),
+                new Register<>("topic", Rule.TOPIC_UNKNOWN),
+                new Register<>("misconception", Rule.MISCONCEPTION_UNKNOWN),
+                new Register<>("source", Rule.SOURCE_UNKNOWN),
+                new Register<>("question", Rule.VALUE));
+    }
+}

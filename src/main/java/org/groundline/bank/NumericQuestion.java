@@ -1,0 +1,116 @@
+package org.groundline.bank;
+
+import org.groundline.bank.numeric.Evaluation;
+import org.groundline.bank.numeric.NumericTemplate;
+import org.groundline.bank.numeric.PosedNumber;
+import org.groundline.bank.numeric.TemplateSource;
+import org.jspecify.annotations.Nullable;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/// A question with drawn values and a computed answer.
+public final class NumericQuestion implements Question {
+    private final Heading heading;
+    private final Audience audience;
+    private final TemplateSource source;
+    private final NumericTemplate template;
+    private final Map<String, Misconception> misconceptions;
+    private final String canonical;
+    private final String version;
+
+    /// @param template what the check made of the source
+    /// @param misconceptions those its mistakes name, by id
+    NumericQuestion(
+            Heading heading,
+            Audience audience,
+            TemplateSource source,
+            NumericTemplate template,
+            Map<String, Misconception> misconceptions) {
+        this.heading = heading;
+        this.audience = audience;
+        this.source = source;
+        this.template = template;
+        this.misconceptions = Collections.unmodifiableMap(new TreeMap<>(misconceptions));
+        this.canonical = CanonicalJson.write(Content.of(this));
+        this.version = CanonicalJson.hash(canonical);
+    }
+
+    Posed pose(long seed) {
+        PosedNumber posed = template.pose(seed);
+        List<Key.Mistake> mistakes = posed.mistakes().stream().map(this::mistake).toList();
+        return new Posed(
+                new Shown.Number(posed.stem(), posed.unit()),
+                new Key.Number(
+                        posed.answer(),
+                        posed.lowest(),
+                        posed.highest(),
+                        posed.unit(),
+                        mistakes,
+                        posed.steps(),
+                        posed.explanation(),
+                        heading.sourceTexts()),
+                posed.drawn());
+    }
+
+    private Key.Mistake mistake(PosedNumber.MistakeRange range) {
+        Misconception idea = misconceptions.get(range.misconception());
+        if (idea == null) {
+            throw new IllegalStateException("unchecked misconception " + range.misconception());
+        }
+        return new Key.Mistake(Belief.of(idea), range.shown(), range.lowest(), range.highest());
+    }
+
+    /// Computes the answer for given values, each with its unit or in the unit of its draw.
+    ///
+    /// @throws org.groundline.error.Refusal.Invalid if a value is missing, unknown or unreadable,
+    ///   or if there is no answer for these values
+    public Evaluation evaluate(Map<String, String> given) {
+        return template.evaluate(given);
+    }
+
+    @Override
+    public Heading heading() {
+        return heading;
+    }
+
+    public Audience audience() {
+        return audience;
+    }
+
+    /// The template as its author wrote it.
+    public TemplateSource source() {
+        return source;
+    }
+
+    public Map<String, Misconception> misconceptions() {
+        return misconceptions;
+    }
+
+    @Override
+    public String canonical() {
+        return canonical;
+    }
+
+    @Override
+    public String version() {
+        return version;
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof NumericQuestion question && version.equals(question.version);
+    }
+
+    @Override
+    public int hashCode() {
+        return version.hashCode();
+    }
+
+    @Override
+    public String toString() {
+        return "numeric question " + id();
+    }
+}

@@ -1,0 +1,120 @@
+package org.groundline.bank;
+
+import static java.util.stream.Collectors.groupingBy;
+import static java.util.stream.Collectors.toMap;
+
+import org.groundline.error.Refusal;
+
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+
+/// The loaded question bank: sound, immutable, and answering every look-up from memory.
+public final class Questions {
+    private final Course course;
+    private final List<Question> all;
+    private final Map<String, Question> byId;
+    private final Map<String, List<Question>> byTopic;
+    private final Map<String, List<Question>> byModule;
+    private final Map<String, Misconception> misconceptions;
+    private final Map<String, Objective> objectives;
+    private final String hash;
+
+    private Questions(BankCheck check) {
+        course = check.course();
+        all = check.questions().stream().sorted(Comparator.comparing(Question::id)).toList();
+        byId = index(all, Question::id);
+        byTopic = all.stream().collect(groupingBy(Question::topic));
+        byModule = all.stream().collect(groupingBy(Question::module));
+        misconceptions = index(check.misconceptions(), Misconception::id);
+        objectives =
+                index(
+                        course.modules().stream()
+                                .flatMap(m -> m.topics().stream())
+                                .flatMap(t -> t.objectives().stream())
+                                .toList(),
+                        Objective::id);
+        hash = BankHash.of(course, all, check.misconceptions(), check.sources());
+    }
+
+    /// Loads a bank, whose folder may also be inside an archive.
+    ///
+    /// @throws BankFault if anything in it is an error
+    public static Questions load(Path folder) {
+        BankCheck check = BankCheck.of(folder);
+        BankReport report = BankReport.of(check);
+        if (!report.isSound()) {
+            throw new BankFault(report.errors());
+        }
+        return new Questions(check);
+    }
+
+    /// Tells what is in a bank and what is wrong with it.
+    public static BankReport check(Path folder) {
+        return BankReport.of(BankCheck.of(folder));
+    }
+
+    /// Puts a question to a student; the same seed gives the same item.
+    public Posed pose(Question question, long seed) {
+        return switch (question) {
+            case FixedQuestion fixed -> fixed.pose(seed);
+            case NumericQuestion numeric -> numeric.pose(seed);
+        };
+    }
+
+    public Course course() {
+        return course;
+    }
+
+    /// All questions, by id.
+    public List<Question> all() {
+        return all;
+    }
+
+    /// @throws Refusal.NotFound if there is none
+    public Question question(String id) {
+        return findQuestion(id).orElseThrow(() -> missing("question", id));
+    }
+
+    public Optional<Question> findQuestion(String id) {
+        return Optional.ofNullable(byId.get(id));
+    }
+
+    /// The questions of a topic by id; none for an unknown topic.
+    public List<Question> ofTopic(String topic) {
+        return byTopic.getOrDefault(topic, List.of());
+    }
+
+    /// The questions of a module by id; none for an unknown module.
+    public List<Question> ofModule(String module) {
+        return byModule.getOrDefault(module, List.of());
+    }
+
+    /// @throws Refusal.NotFound if there is none
+    public Misconception misconception(String id) {
+        return Optional.ofNullable(misconceptions.get(id))
+                .orElseThrow(() -> missing("misconception", id));
+    }
+
+    /// @throws Refusal.NotFound if there is none
+    public Objective objective(String id) {
+        return Optional.ofNullable(objectives.get(id)).orElseThrow(() -> missing("objective", id));
+    }
+
+    /// The SHA-256 of everything in the bank; any change of content changes it.
+    public String hash() {
+        return hash;
+    }
+
+    private static Refusal missing(String noun, String id) {
+        String shortened = id.substring(0, Math.min(id.length(), 64));
+        return new Refusal.NotFound("There is no %s '%s' in the bank.".formatted(noun, shortened));
+    }
+
+    private static <T> Map<String, T> index(List<T> values, Function<T, String> id) {
+        return values.stream().collect(toMap(id, v -> v));
+    }
+}

@@ -1,0 +1,77 @@
+package org.groundline.bank;
+
+import org.groundline.bank.file.Nearest;
+import org.groundline.bank.file.Rule;
+import org.groundline.bank.file.Section;
+
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/// Everything of one kind that a bank names by an id, where it stands and whether anything refers
+/// to it, while a bank is being checked.
+final class Register<T> {
+    private final String noun;
+    private final Rule unknown;
+    private final Map<String, Entry<T>> entries = new LinkedHashMap<>();
+    private final Set<String> used = new HashSet<>();
+    private boolean readable = true;
+
+    record Entry<T>(T value, String file, int line) {}
+
+    /// @param noun what the entries are called in messages
+    /// @param unknown the rule that a reference to nothing breaks
+    Register(String noun, Rule unknown) {
+        this.noun = noun;
+        this.unknown = unknown;
+    }
+
+    /// Enters a value, or notes that its id is taken.
+    void add(String id, T value, String file, Section section) {
+        Entry<T> entry = new Entry<>(value, file, section.line("id"));
+        Entry<T> earlier = entries.putIfAbsent(id, entry);
+        if (earlier != null) {
+            section.note(
+                    Rule.ID_TWICE,
+                    "id",
+                    "has the id of another " + noun,
+                    "%s line %d has it already, choose another"
+                            .formatted(earlier.file(), earlier.line()));
+        }
+    }
+
+    /// Its file could not be read, so that nothing can be said about references.
+    void close() {
+        readable = false;
+    }
+
+    /// What a key of the section refers to, or empty after noting that it refers to nothing.
+    Optional<T> refer(Section section, String key, String id) {
+        used.add(id);
+        Optional<T> found = find(id);
+        if (found.isEmpty() && readable && !id.isEmpty()) {
+            String problem = "names the unknown " + noun + " '" + id + "'";
+            String remedy = Nearest.remedy(id, entries.keySet(), "add it to the list of its kind");
+            section.note(unknown, key, problem, remedy);
+        }
+        return found;
+    }
+
+    Optional<T> find(String id) {
+        return Optional.ofNullable(entries.get(id)).map(Entry::value);
+    }
+
+    List<Entry<T>> unused() {
+        return entries.entrySet().stream()
+                .filter(e -> !used.contains(e.getKey()))
+                .map(Map.Entry::getValue)
+                .toList();
+    }
+
+    List<T> values() {
+        return entries.values().stream().map(Entry::value).toList();
+    }
+}

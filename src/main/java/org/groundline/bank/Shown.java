@@ -1,0 +1,30 @@
+package org.groundline.bank;
+
+import com.fasterxml.jackson.annotation.JsonSubTypes;
+import com.fasterxml.jackson.annotation.JsonTypeInfo;
+
+import java.util.List;
+
+/// What a student sees of an item. It is kept as written by [Frozen] for ever, so a component is
+/// never renamed and never changes its meaning.
+@JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")
+@JsonSubTypes({
+    @JsonSubTypes.Type(value = Shown.Choice.class, name = "choice"),
+    @JsonSubTypes.Type(value = Shown.Number.class, name = "number")
+})
+public sealed interface Shown {
+    String stem();
+
+    /// Options in the order shown; the first is A.
+    record Choice(String stem, List<String> options) implements Shown {
+        public Choice {
+            options = List.copyOf(options);
+        }
+    }
+
+    /// A number to be typed.
+    ///
+    /// @param unit the unit the answer is asked in, empty for a plain number
+    @SuppressWarnings("JavaLangClash") // beside Choice it is the plain word
+    record Number(String stem, String unit) implements Shown {}
+}

@@ -1,0 +1,29 @@
+package org.groundline.bank;
+
+/// Something that may be cited.
+public record Source(String id, String title, String publisher, String year, Read read) {
+
+    /// How well the source is known to whoever entered it.
+    public enum Read {
+        VERIFIED("verified", ""),
+        SECONDARY("secondary", " (as quoted elsewhere)"),
+        MEMORY("memory", " (from memory, not seen)");
+
+        private final String word;
+        private final String caution;
+
+        Read(String word, String caution) {
+            this.word = word;
+            this.caution = caution;
+        }
+
+        public String word() {
+            return word;
+        }
+
+        /// What a reader of a citation must be told, with a leading space; empty where seen.
+        public String caution() {
+            return caution;
+        }
+    }
+}

@@ -1,0 +1,76 @@
+package org.groundline.bank;
+
+import org.groundline.bank.Lists.TopicPlace;
+import org.groundline.bank.file.Rule;
+import org.groundline.bank.file.Section;
+import org.groundline.bank.numeric.Checked;
+import org.groundline.bank.numeric.Fault;
+import org.groundline.bank.numeric.NumericTemplate;
+import org.groundline.bank.numeric.TemplateSource;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/// Reads a numeric template and has it checked.
+final class TemplateReader {
+    private final Lists lists;
+    private final HeadingReader headings;
+    private final TemplateParts parts;
+
+    TemplateReader(Lists lists) {
+        this.lists = lists;
+        this.headings = new HeadingReader(lists);
+        this.parts = new TemplateParts(lists);
+    }
+
+    /// The question, or empty after noting what is wrong with it.
+    Optional<NumericQuestion> read(Section section, TopicPlace place, String file) {
+        long before = section.errors();
+        section.allowOnly(
+                "id",
+                "objective",
+                "level",
+                "safety-critical",
+                "audience",
+                "stem",
+                "draw",
+                "where",
+                "answer",
+                "mistakes",
+                "steps",
+                "worked",
+                "explain",
+                "source");
+        Heading heading = headings.read(section, place, file);
+        Audience audience = section.choice("audience", Audience.values(), Audience::word);
+        TemplateSource source = parts.source(section, heading.id());
+        if (section.errors() > before) {
+            return Optional.empty();
+        }
+        Map<String, Misconception> ideas = misconceptions(source);
+        return check(section, source)
+                .map(sound -> new NumericQuestion(heading, audience, source, sound, ideas));
+    }
+
+    private Map<String, Misconception> misconceptions(TemplateSource source) {
+        Map<String, Misconception> ideas = new TreeMap<>();
+        source.mistakes().forEach(m -> ideas.put(m.misconception(), lists.idea(m.misconception())));
+        return ideas;
+    }
+
+    private static Optional<NumericTemplate> check(Section section, TemplateSource source) {
+        return switch (NumericTemplate.check(source)) {
+            case Checked.Sound sound -> Optional.of(sound.template());
+            case Checked.Faulty faulty -> {
+                faulty.faults().forEach(fault -> note(section, fault));
+                yield Optional.empty();
+            }
+        };
+    }
+
+    private static void note(Section section, Fault fault) {
+        String problem = "at " + fault.at() + ": " + fault.problem();
+        section.noteAt(Rule.TEMPLATE, fault.at(), problem, fault.remedy());
+    }
+}

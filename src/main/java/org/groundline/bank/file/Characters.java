@@ -1,0 +1,29 @@
+package org.groundline.bank.file;
+
+import java.util.Optional;
+
+/// Characters that no text of the bank may hold: controls, halves of a pair, signs that turn the
+/// direction of writing, and those without a meaning.
+final class Characters {
+    private Characters() {}
+
+    /// The first forbidden character as `U+0007`.
+    static Optional<String> findForbidden(String text) {
+        return text.codePoints()
+                .filter(Characters::isForbidden)
+                .mapToObj(c -> "U+%04X".formatted(c))
+                .findFirst();
+    }
+
+    private static boolean isForbidden(int c) {
+        return switch (Character.getType(c)) {
+            case Character.CONTROL -> c != '\n';
+            case Character.SURROGATE,
+                    Character.UNASSIGNED,
+                    Character.PRIVATE_USE,
+                    Character.FORMAT ->
+                    true;
+            default -> false;
+        };
+    }
+}

@@ -1,0 +1,66 @@
+package org.groundline.bank.file;
+
+import static org.groundline.bank.file.Severity.ERROR;
+import static org.groundline.bank.file.Severity.WARNING;
+
+/// The rules a bank is held against.
+public enum Rule {
+    FILE_MISSING("file-missing", ERROR),
+    FILE_UNREADABLE("file-unreadable", ERROR),
+    FILE_TOO_LARGE("file-too-large", ERROR),
+    FILE_PLACE("file-place", ERROR),
+    FILE_NOT_READ("file-not-read", WARNING),
+    YAML_SYNTAX("yaml-syntax", ERROR),
+    YAML_FEATURE("yaml-feature", ERROR),
+    NESTING("nesting", ERROR),
+    DUPLICATE_KEY("duplicate-key", ERROR),
+    CHARACTER("character", ERROR),
+
+    SHAPE("shape", ERROR),
+    UNKNOWN_KEY("unknown-key", ERROR),
+    MISSING("missing", ERROR),
+    VALUE("value", ERROR),
+    LENGTH("length", ERROR),
+    MARKDOWN("markdown", ERROR),
+    ID_FORM("id-form", ERROR),
+    ID_TWICE("id-twice", ERROR),
+
+    TOPIC_UNKNOWN("topic-unknown", ERROR),
+    OBJECTIVE_UNKNOWN("objective-unknown", ERROR),
+    OBJECTIVE_ELSEWHERE("objective-elsewhere", ERROR),
+    OBJECTIVE_WITHOUT_QUESTION("objective-without-question", WARNING),
+    MISCONCEPTION_UNKNOWN("misconception-unknown", ERROR),
+    MISCONCEPTION_UNUSED("misconception-unused", WARNING),
+    SOURCE_UNKNOWN("source-unknown", ERROR),
+    SOURCE_UNUSED("source-unused", WARNING),
+
+    OPTION_COUNT("option-count", ERROR),
+    ONE_KEY("one-key", ERROR),
+    KEY_MISCONCEPTION("key-misconception", ERROR),
+    OPTIONS_EQUAL("options-equal", ERROR),
+    OPTION_ALL_OR_NONE("option-all-or-none", ERROR),
+    OPTION_COMBINATION("option-combination", ERROR),
+    OPTION_LETTER("option-letter", ERROR),
+    LONG_KEY("long-key", WARNING),
+    NEGATIVE_STEM("negative-stem", WARNING),
+    SHORT_STEM("short-stem", WARNING),
+    BLANK_START("blank-start", WARNING),
+
+    TEMPLATE("template", ERROR);
+
+    private final String word;
+    private final Severity severity;
+
+    Rule(String word, Severity severity) {
+        this.word = word;
+        this.severity = severity;
+    }
+
+    public String word() {
+        return word;
+    }
+
+    public Severity severity() {
+        return severity;
+    }
+}

@@ -1,0 +1,16 @@
+package org.groundline.bank.numeric;
+
+import java.math.BigDecimal;
+import java.util.List;
+
+/// A template's answer for values that someone gave.
+///
+/// @param answer the unrounded answer, in `unit`
+/// @param rounded the answer as an item would print it
+/// @param unit the symbol of the answer's unit, empty for a plain number
+/// @param steps the worked solution with these values
+public record Evaluation(BigDecimal answer, BigDecimal rounded, String unit, List<String> steps) {
+    public Evaluation {
+        steps = List.copyOf(steps);
+    }
+}
