@@ -1,14 +1,15 @@
 package org.groundline.sitting;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
-import java.util.Locale;
 import org.groundline.bank.Shown;
 import org.groundline.error.Refusal;
 import org.groundline.measure.DecimalConvention;
 import org.groundline.measure.Reading;
 import org.groundline.measure.TypedNumber;
 import org.groundline.measure.Units;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Locale;
 
 /// What the program makes of what a student gave: a letter, or a decimal in the item's unit.
 ///
@@ -29,10 +30,15 @@ public record AnswerReading(String text, String echo) {
     }
 
     private static AnswerReading letter(Shown.Choice choice, String raw) {
-        boolean known = raw.length() == 1 && raw.charAt(0) >= 'A' && raw.charAt(0) < 'A' + choice.options().size();
+        boolean known =
+                raw.length() == 1
+                        && raw.charAt(0) >= 'A'
+                        && raw.charAt(0) < 'A' + choice.options().size();
         if (!known) {
             char last = (char) ('A' + choice.options().size() - 1);
-            throw new Refusal.Invalid("answer", "An answer to this question is a letter from A to %s.".formatted(last));
+            throw new Refusal.Invalid(
+                    "answer",
+                    "An answer to this question is a letter from A to %s.".formatted(last));
         }
         return new AnswerReading(raw, raw);
     }
@@ -40,13 +46,15 @@ public record AnswerReading(String text, String echo) {
     private static AnswerReading number(Shown.Number shown, String raw, Locale language) {
         return switch (TypedNumber.read(raw, Units.get(shown.unit()), convention(language))) {
             case Reading.Unreadable(String why) -> throw new Refusal.Invalid("answer", why);
-            case Reading.Read(BigDecimal value, String echo) -> new AnswerReading(plain(value), echo);
+            case Reading.Read(BigDecimal value, String echo) ->
+                    new AnswerReading(plain(value), echo);
         };
     }
 
     private static String plain(BigDecimal value) {
         if (value.abs().compareTo(LARGEST) > 0) {
-            throw new Refusal.Invalid("answer", "This number is far too large to be an answer here.");
+            throw new Refusal.Invalid(
+                    "answer", "This number is far too large to be an answer here.");
         }
         return value.setScale(PLACES, RoundingMode.HALF_EVEN).stripTrailingZeros().toPlainString();
     }

@@ -3,6 +3,11 @@ package org.groundline.sitting;
 import static org.groundline.database.schema.Tables.ANSWER;
 import static org.groundline.database.schema.Tables.FLAG;
 
+import org.groundline.database.SchoolId;
+import org.groundline.sitting.WaitingAnswer.AnswerId;
+import org.jooq.DSLContext;
+import org.jooq.Record;
+
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.HashSet;
@@ -13,16 +18,13 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
-import org.groundline.database.SchoolId;
-import org.groundline.sitting.WaitingAnswer.AnswerId;
-import org.jooq.DSLContext;
-import org.jooq.Record;
 
 /// The rows of answers: added, read, never changed.
 final class AnswerRepository {
-    /// Keeps what may be kept. A row of the answer does not come back when its sitting is handed in, annulled or over,
-    /// when it is not this person's, when the item is not on its paper, or when the answer was kept before. The sittings are
-    /// locked against a hand-in for the length of the statement, in the order of their keys.
+    /// Keeps what may be kept. A row of the answer does not come back when its sitting is handed
+    /// in, annulled or over, when it is not this person's, when the item is not on its paper, or
+    /// when the answer was kept before. The sittings are locked against a hand-in for the length of
+    /// the statement, in the order of their keys.
     private static final String INSERT =
             """
             insert into answer (school_id, client_id, sitting_id, item_id, stakes, seat, sequence, client_time,
@@ -50,7 +52,8 @@ final class AnswerRepository {
         this.sql = sql;
     }
 
-    /// Keeps the answers of several schools in one statement and returns the ids of those that were kept now.
+    /// Keeps the answers of several schools in one statement and returns the ids of those that were
+    /// kept now.
     Set<AnswerId> insert(List<WaitingAnswer> answers) {
         var kept =
                 sql.fetch(
@@ -62,13 +65,16 @@ final class AnswerRepository {
                         uuids(answers, w -> w.given().item()),
                         answers.stream().map(w -> w.given().seat()).toArray(Integer[]::new),
                         answers.stream().map(w -> w.given().sequence()).toArray(Integer[]::new),
-                        answers.stream().map(AnswerRepository::clientTime).toArray(OffsetDateTime[]::new),
+                        answers.stream()
+                                .map(AnswerRepository::clientTime)
+                                .toArray(OffsetDateTime[]::new),
                         answers.stream()
                                 .map(w -> w.given().receivedAt().atOffset(ZoneOffset.UTC))
                                 .toArray(OffsetDateTime[]::new),
                         answers.stream().map(w -> w.given().raw()).toArray(String[]::new),
                         answers.stream().map(WaitingAnswer::reading).toArray(String[]::new));
-        return new HashSet<>(kept.map(row -> new AnswerId(row.get(0, UUID.class), row.get(1, UUID.class))));
+        return new HashSet<>(
+                kept.map(row -> new AnswerId(row.get(0, UUID.class), row.get(1, UUID.class))));
     }
 
     private static UUID[] uuids(List<WaitingAnswer> answers, Function<WaitingAnswer, UUID> part) {
@@ -85,7 +91,8 @@ final class AnswerRepository {
                 .fetchOptional(AnswerRepository::toAnswer);
     }
 
-    /// Returns the answer that counts for each item of a sitting: the last one by seat, sequence and arrival.
+    /// Returns the answer that counts for each item of a sitting: the last one by seat, sequence
+    /// and arrival.
     Map<UUID, KeptAnswer> countingAnswers(SchoolId school, UUID sitting) {
         Map<UUID, KeptAnswer> last = new LinkedHashMap<>();
         sql.selectFrom(ANSWER)
@@ -124,7 +131,10 @@ final class AnswerRepository {
 
     void unflag(SchoolId school, UUID sitting, UUID item) {
         sql.deleteFrom(FLAG)
-                .where(FLAG.SCHOOL_ID.eq(school.value()), FLAG.SITTING_ID.eq(sitting), FLAG.ITEM_ID.eq(item))
+                .where(
+                        FLAG.SCHOOL_ID.eq(school.value()),
+                        FLAG.SITTING_ID.eq(sitting),
+                        FLAG.ITEM_ID.eq(item))
                 .execute();
     }
 }

@@ -1,5 +1,10 @@
 package org.groundline.sitting;
 
+import org.groundline.database.Database;
+import org.groundline.database.SchoolId;
+import org.groundline.error.Refusal;
+import org.groundline.sitting.WaitingAnswer.AnswerId;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -7,13 +12,10 @@ import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
-import org.groundline.database.Database;
-import org.groundline.database.SchoolId;
-import org.groundline.error.Refusal;
-import org.groundline.sitting.WaitingAnswer.AnswerId;
 
-/// Commits the answers that wait, of all schools, in one transaction after the other. An answer never waits for company:
-/// whatever came while the last commit ran goes into the next. Each is acknowledged only after its commit.
+/// Commits the answers that wait, of all schools, in one transaction after the other. An answer
+/// never waits for company: whatever came while the last commit ran goes into the next. Each is
+/// acknowledged only after its commit.
 public final class AnswerWriter implements AutoCloseable {
     private static final int WAITING_AT_MOST = 4_096;
     private static final int TOGETHER_AT_MOST = 256;
@@ -41,7 +43,8 @@ public final class AnswerWriter implements AutoCloseable {
     /// @throws Refusal.Busy if too many wait already, or the server is stopping
     CompletableFuture<Boolean> write(WaitingAnswer answer) {
         if (closing || !waiting.offer(answer)) {
-            throw new Refusal.Busy("The server cannot save this at the moment. Nothing is lost; it is tried again.");
+            throw new Refusal.Busy(
+                    "The server cannot save this at the moment. Nothing is lost; it is tried again.");
         }
         return answer.kept();
     }
@@ -57,7 +60,8 @@ public final class AnswerWriter implements AutoCloseable {
         }
     }
 
-    /// Takes what waits, at once where anything does; looks up now and then to see whether it is time to stop.
+    /// Takes what waits, at once where anything does; looks up now and then to see whether it is
+    /// time to stop.
     private void takeInto(List<WaitingAnswer> batch) {
         try {
             WaitingAnswer first = waiting.poll(GLANCE_MILLIS, TimeUnit.MILLISECONDS);

@@ -7,10 +7,10 @@ import java.util.UUID;
 
 /// The rules for a test of one module.
 ///
-/// @param minutes        time for the whole paper
-/// @param topics         how many items of each topic, by the topic's id
+/// @param minutes time for the whole paper
+/// @param topics how many items of each topic, by the topic's id
 /// @param safetyCritical how many items of the paper are safety-critical at least
-/// @param numericMost    how many items are numeric at most
+/// @param numericMost how many items are numeric at most
 public record Blueprint(
         UUID id,
         Stakes stakes,

@@ -1,13 +1,14 @@
 package org.groundline.sitting;
 
-import java.util.UUID;
 import org.groundline.bank.Shown;
+
+import java.util.UUID;
 
 /// A question as posed to one student: what the student may see. Frozen for ever.
 ///
-/// @param position       its number on the paper, from 1
-/// @param questionId     the question's id in the bank
-/// @param version        the version of the question, a SHA-256 in hexadecimal
+/// @param position its number on the paper, from 1
+/// @param questionId the question's id in the bank
+/// @param version the version of the question, a SHA-256 in hexadecimal
 /// @param safetyCritical whether a wrong answer must be talked through before a sign-off
 public record Item(
         UUID id,

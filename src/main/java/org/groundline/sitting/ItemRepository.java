@@ -5,11 +5,6 @@ import static org.groundline.database.schema.Tables.PAPER;
 import static org.groundline.database.schema.Tables.QUESTION_VERSION;
 import static org.groundline.database.schema.Tables.SITTING;
 
-import java.time.Instant;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.UUID;
 import org.groundline.bank.Frozen;
 import org.groundline.bank.Posed;
 import org.groundline.bank.Question;
@@ -19,6 +14,12 @@ import org.groundline.ledger.CanonicalJson;
 import org.jooq.DSLContext;
 import org.jooq.JSONB;
 import org.jooq.Record;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
 
 /// Papers and their items: what students may see. Knows nothing of keys.
 final class ItemRepository {
@@ -34,10 +35,23 @@ final class ItemRepository {
     ///
     /// @param blueprint empty in practice
     record NewPaper(
-            UUID id, Stakes stakes, Optional<UUID> blueprint, long seed, int drawVersion, String bankHash, Instant at) {}
+            UUID id,
+            Stakes stakes,
+            Optional<UUID> blueprint,
+            long seed,
+            int drawVersion,
+            String bankHash,
+            Instant at) {}
 
     /// An item to be kept, without its key.
-    record NewItem(UUID id, UUID paper, int position, long seed, String language, Question question, Posed posed) {}
+    record NewItem(
+            UUID id,
+            UUID paper,
+            int position,
+            long seed,
+            String language,
+            Question question,
+            Posed posed) {}
 
     void insertPaper(NewPaper paper) {
         sql.insertInto(PAPER)

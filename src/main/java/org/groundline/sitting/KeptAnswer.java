@@ -5,6 +5,13 @@ import java.util.UUID;
 
 /// An answer that was acknowledged.
 ///
-/// @param raw     as the student typed it
+/// @param raw as the student typed it
 /// @param reading a letter, or a decimal in the item's unit
-public record KeptAnswer(UUID clientId, UUID item, int seat, int sequence, Instant receivedAt, String raw, String reading) {}
+public record KeptAnswer(
+        UUID clientId,
+        UUID item,
+        int seat,
+        int sequence,
+        Instant receivedAt,
+        String raw,
+        String reading) {}

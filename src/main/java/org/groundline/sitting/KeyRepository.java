@@ -3,15 +3,17 @@ package org.groundline.sitting;
 import static org.groundline.database.schema.Tables.ITEM;
 import static org.groundline.database.schema.Tables.ITEM_KEY;
 
-import java.util.Map;
-import java.util.UUID;
 import org.groundline.bank.Frozen;
 import org.groundline.bank.Key;
 import org.groundline.database.SchoolId;
 import org.jooq.DSLContext;
 import org.jooq.JSONB;
 
-/// What only marking may see. Read after hand-in, and in practice after the answer; by nobody before.
+import java.util.Map;
+import java.util.UUID;
+
+/// What only marking may see. Read after hand-in, and in practice after the answer; by nobody
+/// before.
 final class KeyRepository {
     private final DSLContext sql;
     private final UUID school;

@@ -1,7 +1,8 @@
 package org.groundline.sitting;
 
-import java.util.Optional;
 import org.groundline.bank.Belief;
+
+import java.util.Optional;
 
 /// The mark of one item, in hundredths of a mark.
 ///

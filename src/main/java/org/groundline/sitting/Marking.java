@@ -1,12 +1,13 @@
 package org.groundline.sitting;
 
-import java.math.BigDecimal;
-import java.util.Optional;
 import org.groundline.bank.Belief;
 import org.groundline.bank.Key;
 
-/// Marks an answer: a pure function of the item's frozen key, the answer's reading and this version. The same archive
-/// marked again gives the same marks; another rule is another version.
+import java.math.BigDecimal;
+import java.util.Optional;
+
+/// Marks an answer: a pure function of the item's frozen key, the answer's reading and this
+/// version. The same archive marked again gives the same marks; another rule is another version.
 public final class Marking {
     /// The version that every scoring run keeps.
     public static final int VERSION = 1;
@@ -15,7 +16,8 @@ public final class Marking {
 
     private Marking() {}
 
-    /// Returns the mark of an item. One mark for a right answer, none for a wrong or missing one; never negative.
+    /// Returns the mark of an item. One mark for a right answer, none for a wrong or missing one;
+    /// never negative.
     ///
     /// @param reading a letter, or a decimal in the item's unit; empty for an unanswered item
     public static Mark mark(Key key, Optional<String> reading) {
@@ -25,11 +27,13 @@ public final class Marking {
 
     private static Mark answered(Key key, String given) {
         return switch (key) {
-            case Key.Choice choice -> verdict(choice.letter().equals(given), choice.findBelief(given));
+            case Key.Choice choice ->
+                    verdict(choice.letter().equals(given), choice.findBelief(given));
             case Key.Number number -> {
                 var value = new BigDecimal(given);
                 boolean within =
-                        value.compareTo(number.lowest()) >= 0 && value.compareTo(number.highest()) <= 0;
+                        value.compareTo(number.lowest()) >= 0
+                                && value.compareTo(number.highest()) <= 0;
                 yield verdict(within, number.findBelief(value));
             }
         };

@@ -6,11 +6,7 @@ import static org.groundline.database.schema.Tables.OPENING;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.time.Instant;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.UUID;
+
 import org.groundline.database.SchoolId;
 import org.groundline.database.SubjectId;
 import org.jooq.Condition;
@@ -18,6 +14,12 @@ import org.jooq.DSLContext;
 import org.jooq.JSONB;
 import org.jooq.Record;
 import org.jooq.impl.DSL;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
 
 /// The rows of blueprints and of tests opened by them.
 final class OpeningRepository {
@@ -99,7 +101,9 @@ final class OpeningRepository {
                 .select(BLUEPRINT.fields())
                 .from(OPENING)
                 .join(BLUEPRINT)
-                .on(BLUEPRINT.SCHOOL_ID.eq(OPENING.SCHOOL_ID), BLUEPRINT.ID.eq(OPENING.BLUEPRINT_ID))
+                .on(
+                        BLUEPRINT.SCHOOL_ID.eq(OPENING.SCHOOL_ID),
+                        BLUEPRINT.ID.eq(OPENING.BLUEPRINT_ID))
                 .where(OPENING.SCHOOL_ID.eq(school), condition)
                 .orderBy(OPENING.OPENS_AT.desc(), OPENING.ID.desc())
                 .fetch(OpeningRepository::toOpening);
@@ -132,7 +136,10 @@ final class OpeningRepository {
     private static String write(Blueprint blueprint) {
         try {
             return JSON.writeValueAsString(
-                    new Rules(blueprint.topics(), blueprint.safetyCritical(), blueprint.numericMost()));
+                    new Rules(
+                            blueprint.topics(),
+                            blueprint.safetyCritical(),
+                            blueprint.numericMost()));
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("the rules of a blueprint cannot be written", e);
         }

@@ -1,13 +1,5 @@
 package org.groundline.sitting;
 
-import java.time.Duration;
-import java.time.Instant;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.TreeMap;
-import java.util.UUID;
-import java.util.function.BooleanSupplier;
 import org.groundline.bank.Module;
 import org.groundline.bank.Questions;
 import org.groundline.bank.Topic;
@@ -20,6 +12,15 @@ import org.groundline.school.Policies;
 import org.groundline.school.PolicyRules;
 import org.jooq.DSLContext;
 
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.UUID;
+import java.util.function.BooleanSupplier;
+
 /// Tests opened for intakes by staff.
 public final class Openings {
     private static final int SECONDS_AN_ITEM = 90;
@@ -29,7 +30,8 @@ public final class Openings {
     private final Questions bank;
     private final BooleanSupplier mayCount;
 
-    /// @param mayCount whether this server may hold tests that count now: its clock is right and commits are durable
+    /// @param mayCount whether this server may hold tests that count now: its clock is right and
+    ///   commits are durable
     public Openings(Foundation foundation, Questions bank, BooleanSupplier mayCount) {
         this.foundation = foundation;
         this.bank = bank;
@@ -39,7 +41,7 @@ public final class Openings {
     /// What is needed to open a test.
     ///
     /// @param window how long it may be begun, counted from now
-    /// @param place  where it is sat; may be empty
+    /// @param place where it is sat; may be empty
     public record NewOpening(String module, UUID intake, Duration window, String place) {}
 
     /// Opens the progress test of a module for an intake, from now on.
@@ -49,10 +51,15 @@ public final class Openings {
         Module module =
                 bank.course()
                         .findModule(wish.module())
-                        .orElseThrow(() -> new Refusal.Invalid("module", "The course has no such module."));
+                        .orElseThrow(
+                                () ->
+                                        new Refusal.Invalid(
+                                                "module", "The course has no such module."));
         new People(foundation).getIntake(actor.school(), wish.intake());
         requireSensible(wish);
-        return foundation.database().inSchool(actor.school().id(), tx -> open(tx, actor, module, wish));
+        return foundation
+                .database()
+                .inSchool(actor.school().id(), tx -> open(tx, actor, module, wish));
     }
 
     private Opening open(DSLContext tx, Actor actor, Module module, NewOpening wish) {
@@ -60,7 +67,8 @@ public final class Openings {
         var rows = new OpeningRepository(tx, actor.school().id());
         PolicyRules rules = new Policies(foundation).current(actor.school(), tx).rules();
         Blueprint blueprint =
-                rows.findBlueprint(Stakes.PROGRESS, module.id()).orElseGet(() -> enterDefault(rows, module, rules));
+                rows.findBlueprint(Stakes.PROGRESS, module.id())
+                        .orElseGet(() -> enterDefault(rows, module, rules));
         var opening =
                 new Opening(
                         foundation.ids().next(),
@@ -83,8 +91,9 @@ public final class Openings {
         return opening;
     }
 
-    /// The progress test that a school has until it enters its own: from each topic of the module as many items as its pass
-    /// rate needs, one and a half minutes each, a sixth of them safety-critical.
+    /// The progress test that a school has until it enters its own: from each topic of the module
+    /// as many items as its pass rate needs, one and a half minutes each, a sixth of them
+    /// safety-critical.
     private Blueprint enterDefault(OpeningRepository rows, Module module, PolicyRules rules) {
         Map<String, Integer> topics = new TreeMap<>();
         for (Topic topic : module.topics()) {
@@ -106,8 +115,11 @@ public final class Openings {
     }
 
     private static void requireSensible(NewOpening wish) {
-        if (wish.window().isNegative() || wish.window().isZero() || wish.window().compareTo(LONGEST_WINDOW) > 0) {
-            throw new Refusal.Invalid("window", "A test is open for between one minute and fourteen days.");
+        if (wish.window().isNegative()
+                || wish.window().isZero()
+                || wish.window().compareTo(LONGEST_WINDOW) > 0) {
+            throw new Refusal.Invalid(
+                    "window", "A test is open for between one minute and fourteen days.");
         }
         if (wish.place().length() > 120) {
             throw new Refusal.Invalid("place", "A place has at most 120 letters.");
@@ -128,7 +140,9 @@ public final class Openings {
         actor.require(Action.READ_OPENING);
         return foundation
                 .database()
-                .inSchool(actor.school().id(), tx -> new OpeningRepository(tx, actor.school().id()).listAll());
+                .inSchool(
+                        actor.school().id(),
+                        tx -> new OpeningRepository(tx, actor.school().id()).listAll());
     }
 
     /// Returns the tests that were opened for the actor's own intakes, the newest first.
@@ -138,6 +152,8 @@ public final class Openings {
                 .database()
                 .inSchool(
                         actor.school().id(),
-                        tx -> new OpeningRepository(tx, actor.school().id()).listFor(actor.subject()));
+                        tx ->
+                                new OpeningRepository(tx, actor.school().id())
+                                        .listFor(actor.subject()));
     }
 }

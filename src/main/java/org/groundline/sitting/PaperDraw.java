@@ -2,10 +2,6 @@ package org.groundline.sitting;
 
 import static java.util.Objects.requireNonNull;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 import org.groundline.bank.Audience;
 import org.groundline.bank.FixedQuestion;
 import org.groundline.bank.NumericQuestion;
@@ -14,9 +10,14 @@ import org.groundline.bank.Questions;
 import org.groundline.chance.SeededDraw;
 import org.groundline.error.Refusal;
 
-/// Draws the questions of a paper from the bank by a blueprint and a seed: numeric ones first, up to their share, then
-/// fixed ones, the safety-critical before the others until there are enough, then all in a drawn order. The same bank,
-/// blueprint and seed give the same paper.
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/// Draws the questions of a paper from the bank by a blueprint and a seed: numeric ones first, up
+/// to their share, then fixed ones, the safety-critical before the others until there are enough,
+/// then all in a drawn order. The same bank, blueprint and seed give the same paper.
 final class PaperDraw {
     private final Questions bank;
     private final Blueprint blueprint;
@@ -38,7 +39,8 @@ final class PaperDraw {
         int missing = blueprint.safetyCritical();
         int topicsLeft = chosen.size();
         for (var topic : chosen.entrySet()) {
-            missing -= addFixed(topic.getKey(), topic.getValue(), Math.ceilDiv(missing, topicsLeft--));
+            missing -=
+                    addFixed(topic.getKey(), topic.getValue(), Math.ceilDiv(missing, topicsLeft--));
         }
         List<Question> all = chosen.values().stream().flatMap(List::stream).toList();
         return draw.split("order").shuffle(all);
@@ -46,7 +48,10 @@ final class PaperDraw {
 
     private void addNumeric(Map<String, List<Question>> chosen) {
         List<Question> numeric =
-                chosen.keySet().stream().flatMap(topic -> bank.ofTopic(topic).stream()).filter(PaperDraw::isForStudents).toList();
+                chosen.keySet().stream()
+                        .flatMap(topic -> bank.ofTopic(topic).stream())
+                        .filter(PaperDraw::isForStudents)
+                        .toList();
         int left = blueprint.numericMost();
         for (Question question : draw.split("numeric").shuffle(numeric)) {
             List<Question> ofTopic = requireNonNull(chosen.get(question.topic()));
@@ -67,10 +72,14 @@ final class PaperDraw {
 
     /// Fills a topic up and returns how many of its items are safety-critical.
     private int addFixed(String topic, List<Question> chosen, int safetyCriticalWanted) {
-        List<Question> fixed = bank.ofTopic(topic).stream().filter(FixedQuestion.class::isInstance).toList();
+        List<Question> fixed =
+                bank.ofTopic(topic).stream().filter(FixedQuestion.class::isInstance).toList();
         List<Question> order = new ArrayList<>();
         List<Question> shuffled = draw.split(topic).shuffle(fixed);
-        shuffled.stream().filter(Question::safetyCritical).limit(Math.max(0, safetyCriticalWanted)).forEach(order::add);
+        shuffled.stream()
+                .filter(Question::safetyCritical)
+                .limit(Math.max(0, safetyCriticalWanted))
+                .forEach(order::add);
         shuffled.stream().filter(q -> !order.contains(q)).forEach(order::add);
         int missing = wanted(topic) - chosen.size();
         if (order.size() < missing) {

@@ -1,18 +1,19 @@
 package org.groundline.sitting;
 
-import java.util.List;
-import java.util.Optional;
 import org.groundline.bank.Key;
 import org.groundline.school.PolicyRules;
 
+import java.util.List;
+import java.util.Optional;
+
 /// What came of a sitting that was handed in.
 ///
-/// @param rules      the rules it was taken under
+/// @param rules the rules it was taken under
 /// @param hundredths marks gained, in hundredths of a mark
-/// @param possible   marks to be had, in hundredths
-/// @param passed     as the scoring run decided
-/// @param topics     in the order of their ids
-/// @param items      in the order of the paper
+/// @param possible marks to be had, in hundredths
+/// @param passed as the scoring run decided
+/// @param topics in the order of their ids
+/// @param items in the order of the paper
 public record Result(
         Sitting.HandedIn sitting,
         PolicyRules rules,
@@ -32,11 +33,15 @@ public record Result(
     /// An item with everything that may be shown after hand-in.
     public record ItemResult(Item item, Key key, Mark mark, Optional<KeptAnswer> answer) {}
 
-    /// How many safety-critical items were not answered rightly: each needs a talk with an instructor.
+    /// How many safety-critical items were not answered rightly: each needs a talk with an
+    /// instructor.
     public int toTalkThrough() {
         return (int)
                 items.stream()
-                        .filter(i -> i.item().safetyCritical() && i.mark().verdict() != Verdict.RIGHT)
+                        .filter(
+                                i ->
+                                        i.item().safetyCritical()
+                                                && i.mark().verdict() != Verdict.RIGHT)
                         .count();
     }
 }

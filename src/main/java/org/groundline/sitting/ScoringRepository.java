@@ -4,14 +4,15 @@ import static org.groundline.database.schema.Tables.MARK;
 import static org.groundline.database.schema.Tables.RESULT;
 import static org.groundline.database.schema.Tables.SCORING_RUN;
 
+import org.groundline.database.SchoolId;
+import org.groundline.database.SubjectId;
+import org.jooq.DSLContext;
+
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
-import org.groundline.database.SchoolId;
-import org.groundline.database.SubjectId;
-import org.jooq.DSLContext;
 
 /// The rows of scoring runs, marks and which run counts.
 final class ScoringRepository {
@@ -24,7 +25,14 @@ final class ScoringRepository {
     }
 
     /// One marking of one sitting.
-    record Run(UUID id, UUID sitting, Instant at, String reason, int hundredths, int possible, boolean passed) {}
+    record Run(
+            UUID id,
+            UUID sitting,
+            Instant at,
+            String reason,
+            int hundredths,
+            int possible,
+            boolean passed) {}
 
     /// The mark of one item of a run.
     record MarkedItem(Item item, Mark mark, Optional<UUID> answer) {}

@@ -1,14 +1,15 @@
 package org.groundline.sitting;
 
+import org.groundline.database.SubjectId;
+
 import java.time.Instant;
 import java.util.Optional;
 import java.util.UUID;
-import org.groundline.database.SubjectId;
 
 /// One student sitting one paper.
 ///
-/// States and what holds in each. *Open*: answers are taken until the deadline. *Handed in*: no answer is taken; marks
-/// exist. *Annulled*: it counts for nothing; whatever was given stays.
+/// States and what holds in each. *Open*: answers are taken until the deadline. *Handed in*: no
+/// answer is taken; marks exist. *Annulled*: it counts for nothing; whatever was given stays.
 public sealed interface Sitting {
     /// What every sitting has, in whatever state.
     Facts facts();
@@ -25,7 +26,7 @@ public sealed interface Sitting {
     record Annulled(Facts facts, Instant at) implements Sitting {}
 
     /// @param policy the version of the policy that it is taken under
-    /// @param scope  the module of a test, the topic of a practice
+    /// @param scope the module of a test, the topic of a practice
     record Facts(
             UUID id,
             Stakes stakes,

@@ -5,16 +5,17 @@ import static org.groundline.database.schema.Tables.SITTING;
 import static org.groundline.database.schema.Tables.SITTING_EVENT;
 import static org.jooq.impl.DSL.max;
 
-import java.time.Instant;
-import java.util.HexFormat;
-import java.util.List;
-import java.util.Optional;
-import java.util.UUID;
 import org.groundline.database.SchoolId;
 import org.groundline.database.SubjectId;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jooq.Record;
+
+import java.time.Instant;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
 
 /// The rows of sittings, their seats and what happened to them.
 final class SittingRepository {
@@ -48,14 +49,16 @@ final class SittingRepository {
 
     Optional<Sitting> findByOpening(UUID opening, SubjectId subject) {
         return find(
-                SITTING.OPENING_ID.eq(opening)
+                SITTING.OPENING_ID
+                        .eq(opening)
                         .and(SITTING.SUBJECT_ID.eq(subject.value()))
                         .and(SITTING.ANNULLED_AT.isNull()));
     }
 
     Optional<Sitting> findOpenPractice(SubjectId subject, String topic) {
         return find(
-                SITTING.SUBJECT_ID.eq(subject.value())
+                SITTING.SUBJECT_ID
+                        .eq(subject.value())
                         .and(SITTING.STAKES.eq(Stakes.PRACTICE.word()))
                         .and(SITTING.SCOPE.eq(topic))
                         .and(SITTING.HANDED_IN_AT.isNull())
@@ -80,8 +83,8 @@ final class SittingRepository {
                 .fetch(SittingRepository::toSitting);
     }
 
-    /// Hands a sitting in; false if it was handed in or annulled before. Two clicks can't both win, and no answer on its
-    /// way is missed: it holds the row until its commit.
+    /// Hands a sitting in; false if it was handed in or annulled before. Two clicks can't both win,
+    /// and no answer on its way is missed: it holds the row until its commit.
     boolean handInIfOpen(UUID id, Instant at, String by) {
         return sql.update(SITTING)
                         .set(SITTING.HANDED_IN_AT, at)
@@ -95,7 +98,8 @@ final class SittingRepository {
                 == 1;
     }
 
-    /// Locks and returns the open sittings whose time is over, leaving out those that another server is handing in.
+    /// Locks and returns the open sittings whose time is over, leaving out those that another
+    /// server is handing in.
     List<Sitting> lockOverdue(Instant now, int most) {
         return sql.selectFrom(SITTING)
                 .where(

@@ -1,14 +1,16 @@
 package org.groundline.sitting;
 
-import java.util.UUID;
-import java.util.concurrent.CompletableFuture;
 import org.groundline.database.SchoolId;
 import org.groundline.database.SubjectId;
+
+import java.util.UUID;
+import java.util.concurrent.CompletableFuture;
 
 /// An answer on its way into the database.
 ///
 /// @param reading a letter, or a decimal in the item's unit
-/// @param kept    completed after the commit: true if a row was added, false if it was refused or is a replay
+/// @param kept completed after the commit: true if a row was added, false if it was refused or is a
+///   replay
 record WaitingAnswer(
         SchoolId school,
         SubjectId subject,

@@ -1,0 +1,96 @@
+package org.groundline.sitting;
+
+import org.groundline.bank.Posed;
+import org.groundline.bank.Question;
+import org.groundline.bank.Questions;
+import org.groundline.chance.SeededDraw;
+import org.groundline.database.SchoolId;
+import org.groundline.ledger.Foundation;
+import org.groundline.school.School;
+import org.groundline.sitting.ItemRepository.NewItem;
+import org.groundline.sitting.ItemRepository.NewPaper;
+import org.jooq.DSLContext;
+
+import java.security.SecureRandom;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+/// Poses questions: turns them into items and freezes these. The seed of a paper comes from the
+/// machine's secure generator, so that nobody can foretell a paper; everything after it follows
+/// from the seed.
+final class Posing {
+    private final Foundation foundation;
+    private final Questions bank;
+    private final SecureRandom seeds = new SecureRandom();
+
+    Posing(Foundation foundation, Questions bank) {
+        this.foundation = foundation;
+        this.bank = bank;
+    }
+
+    /// Assembles a paper by a blueprint and returns its id.
+    UUID assemble(DSLContext tx, School school, Blueprint blueprint) {
+        long seed = seeds.nextLong();
+        UUID paper =
+                newPaper(tx, school.id(), blueprint.stakes(), Optional.of(blueprint.id()), seed);
+        List<Question> questions = new PaperDraw(bank, blueprint, seed).questions();
+        for (int i = 0; i < questions.size(); i++) {
+            pose(
+                    tx,
+                    school,
+                    new Place(paper, i + 1, new SeededDraw(seed).childSeed("item " + (i + 1))),
+                    questions.get(i));
+        }
+        return paper;
+    }
+
+    /// Begins the paper of a practice, which grows by the item.
+    UUID beginPractice(DSLContext tx, School school) {
+        return newPaper(tx, school.id(), Stakes.PRACTICE, Optional.empty(), seeds.nextLong());
+    }
+
+    /// Poses one more question on a practice's paper.
+    Item poseNext(DSLContext tx, School school, UUID paper, int position, Question question) {
+        return pose(tx, school, new Place(paper, position, seeds.nextLong()), question);
+    }
+
+    private UUID newPaper(
+            DSLContext tx, SchoolId school, Stakes stakes, Optional<UUID> blueprint, long seed) {
+        UUID paper = foundation.ids().next();
+        new ItemRepository(tx, school)
+                .insertPaper(
+                        new NewPaper(
+                                paper,
+                                stakes,
+                                blueprint,
+                                seed,
+                                SeededDraw.version(),
+                                bank.hash(),
+                                foundation.now()));
+        return paper;
+    }
+
+    /// Where an item goes, and what it is drawn with.
+    private record Place(UUID paper, int position, long seed) {}
+
+    private Item pose(DSLContext tx, School school, Place place, Question question) {
+        Posed posed = bank.pose(question, place.seed());
+        UUID id = foundation.ids().next();
+        var items = new ItemRepository(tx, school.id());
+        items.insertQuestionVersion(question, foundation.now());
+        items.insertItem(
+                new NewItem(
+                        id, place.paper(), place.position(), place.seed(), "en", question, posed));
+        new KeyRepository(tx, school.id()).insert(id, posed.key());
+        return new Item(
+                id,
+                place.position(),
+                question.id(),
+                question.version(),
+                question.topic(),
+                question.objective(),
+                question.safetyCritical(),
+                posed.shown());
+    }
+}

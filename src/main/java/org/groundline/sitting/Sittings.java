@@ -1,0 +1,344 @@
+package org.groundline.sitting;
+
+import org.groundline.bank.Questions;
+import org.groundline.database.SchoolId;
+import org.groundline.database.SubjectId;
+import org.groundline.database.Violation;
+import org.groundline.error.Refusal;
+import org.groundline.ledger.Foundation;
+import org.groundline.school.Action;
+import org.groundline.school.Actor;
+import org.groundline.school.Policies;
+import org.groundline.school.School;
+import org.jooq.DSLContext;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+
+/// Sitting a test that counts: beginning it, answering, handing in, the result.
+public final class Sittings {
+    private static final int OVERDUE_TOGETHER = 50;
+
+    private final Foundation foundation;
+    private final Posing posing;
+    private final Openings openings;
+    private final Answers answers;
+    private final Scoring scoring;
+
+    public Sittings(Foundation foundation, Questions bank, AnswerWriter writer, Openings openings) {
+        this.foundation = foundation;
+        this.posing = new Posing(foundation, bank);
+        this.openings = openings;
+        this.answers = new Answers(foundation, writer);
+        this.scoring = new Scoring(foundation);
+    }
+
+    /// Begins the sitting of an opened test, or returns the one begun before: two clicks begin one.
+    ///
+    /// @throws Refusal.NotFound if no such test was opened for the actor's intake
+    /// @throws Refusal.Conflict if it may not be begun now
+    public UUID begin(Actor actor, UUID opening) {
+        actor.requireAtAll(Action.SIT);
+        try {
+            return inSchool(actor, tx -> begin(tx, actor, opening));
+        } catch (Violation e) {
+            return inSchool(
+                    actor,
+                    tx -> begin(tx, actor, opening)); // another click won; this finds its sitting
+        }
+    }
+
+    private UUID begin(DSLContext tx, Actor actor, UUID openingId) {
+        SchoolId school = actor.school().id();
+        Opening opening =
+                new OpeningRepository(tx, school)
+                        .listFor(actor.subject()).stream()
+                                .filter(o -> o.id().equals(openingId))
+                                .findFirst()
+                                .orElseThrow(
+                                        () ->
+                                                new Refusal.NotFound(
+                                                        "No such test is open for your intake."));
+        var sittings = new SittingRepository(tx, school);
+        Optional<Sitting> before = sittings.findByOpening(openingId, actor.subject());
+        if (before.isPresent()) {
+            return before.get().facts().id();
+        }
+        openings.requireCountable();
+        if (!opening.isOpenAt(foundation.now())) {
+            throw new Refusal.Conflict(
+                    "This test is not open now. Ask your instructor to open it again.");
+        }
+        return beginNew(tx, actor, opening);
+    }
+
+    private UUID beginNew(DSLContext tx, Actor actor, Opening opening) {
+        School school = actor.school();
+        Instant now = foundation.now();
+        UUID paper = posing.assemble(tx, school, opening.blueprint());
+        var facts =
+                new Sitting.Facts(
+                        foundation.ids().next(),
+                        opening.blueprint().stakes(),
+                        paper,
+                        actor.subject(),
+                        Optional.of(opening.id()),
+                        new Policies(foundation).current(school, tx).version(),
+                        opening.blueprint().module(),
+                        now);
+        var sittings = new SittingRepository(tx, school.id());
+        sittings.insert(
+                new Sitting.Open(
+                        facts, Optional.of(now.plusSeconds(60L * opening.blueprint().minutes()))));
+        sittings.openSeat(facts.id(), actor.session(), now);
+        sittings.note(
+                foundation.ids().next(), facts.id(), "started", Optional.of(actor.subject()), now);
+        return facts.id();
+    }
+
+    /// Returns a sitting of the actor's, in whatever state; a test whose time is over is handed in
+    /// first.
+    public Sitting getSitting(Actor actor, UUID id) {
+        closeOverdue(actor.school().id());
+        return inSchool(actor, tx -> getSitting(tx, actor, id, Action.SIT));
+    }
+
+    private static Sitting getSitting(DSLContext tx, Actor actor, UUID id, Action action) {
+        actor.requireAtAll(action);
+        Sitting sitting =
+                new SittingRepository(tx, actor.school().id())
+                        .findSitting(id)
+                        .orElseThrow(Sittings::noSitting);
+        actor.requireFor(action, sitting.facts().subject());
+        if (sitting.facts().stakes() == Stakes.PRACTICE) {
+            throw noSitting();
+        }
+        return sitting;
+    }
+
+    private static Refusal noSitting() {
+        return new Refusal.NotFound("There is no such sitting, or it is not yours to see.");
+    }
+
+    /// Opens a sitting on this device: the paper without keys, and what was given so far. Another
+    /// device than the last one gets the next seat.
+    ///
+    /// @throws Refusal.Conflict if it is handed in or annulled
+    public OpenSitting open(Actor actor, UUID id) {
+        closeOverdue(actor.school().id());
+        return inSchool(
+                actor,
+                tx ->
+                        switch (getSitting(tx, actor, id, Action.SIT)) {
+                            case Sitting.Open open -> open(tx, actor, open);
+                            case Sitting.HandedIn handedIn ->
+                                    throw new Refusal.Conflict(
+                                            "This test was handed in. Look at its result.");
+                            case Sitting.Annulled annulled ->
+                                    throw new Refusal.Conflict(
+                                            "This sitting was set aside by your school.");
+                        });
+    }
+
+    private OpenSitting open(DSLContext tx, Actor actor, Sitting.Open sitting) {
+        SchoolId school = actor.school().id();
+        Sitting.Facts facts = sitting.facts();
+        var answerRows = new AnswerRepository(tx);
+        Map<UUID, KeptAnswer> given = answerRows.countingAnswers(school, facts.id());
+        int seat = seat(tx, actor, facts.id());
+        int sequence =
+                given.values().stream()
+                        .filter(a -> a.seat() == seat)
+                        .mapToInt(KeptAnswer::sequence)
+                        .max()
+                        .orElse(-1);
+        return new OpenSitting(
+                sitting,
+                titleOf(tx, school, facts),
+                new ItemRepository(tx, school).listItems(facts.paper()),
+                given,
+                answerRows.listFlags(school, facts.id()),
+                seat,
+                sequence + 1);
+    }
+
+    private static String titleOf(DSLContext tx, SchoolId school, Sitting.Facts facts) {
+        return facts.opening()
+                .flatMap(id -> new OpeningRepository(tx, school).findOpening(id))
+                .map(opening -> opening.blueprint().name())
+                .orElse(facts.scope());
+    }
+
+    private int seat(DSLContext tx, Actor actor, UUID sitting) {
+        var rows = new SittingRepository(tx, actor.school().id());
+        return rows.findSeat(sitting, actor.session())
+                .orElseGet(
+                        () -> {
+                            Instant now = foundation.now();
+                            rows.note(
+                                    foundation.ids().next(),
+                                    sitting,
+                                    "seat opened",
+                                    Optional.of(actor.subject()),
+                                    now);
+                            return rows.openSeat(sitting, actor.session(), now);
+                        });
+    }
+
+    /// Keeps an answer and returns after its commit; see [Receipt].
+    public Receipt answer(Actor actor, UUID sitting, GivenAnswer given) {
+        actor.requireAtAll(Action.SIT);
+        return answers.keep(actor, sitting, given);
+    }
+
+    /// Sets or takes away the flag of an item that the student wants to come back to.
+    public void flag(Actor actor, UUID id, UUID item, boolean flagged) {
+        inSchool(
+                actor,
+                tx -> {
+                    Sitting sitting = getSitting(tx, actor, id, Action.SIT);
+                    if (!(sitting instanceof Sitting.Open)) {
+                        throw new Refusal.Conflict(
+                                "This was handed in already; nothing can be flagged.");
+                    }
+                    new ItemRepository(tx, actor.school().id())
+                            .findItem(id, item, actor.subject())
+                            .orElseThrow(
+                                    () ->
+                                            new Refusal.NotFound(
+                                                    "This sitting has no such question."));
+                    var rows = new AnswerRepository(tx);
+                    if (flagged) {
+                        rows.flag(actor.school().id(), id, item);
+                    } else {
+                        rows.unflag(actor.school().id(), id, item);
+                    }
+                    return true;
+                });
+    }
+
+    /// Hands a sitting in and marks it; handing in again changes nothing.
+    public void handIn(Actor actor, UUID id) {
+        closeOverdue(actor.school().id());
+        inSchool(
+                actor,
+                tx -> {
+                    Sitting sitting = getSitting(tx, actor, id, Action.SIT);
+                    if (sitting instanceof Sitting.Annulled) {
+                        throw new Refusal.Conflict("This sitting was set aside by your school.");
+                    }
+                    handIn(
+                            tx,
+                            actor.school().id(),
+                            sitting.facts(),
+                            foundation.now(),
+                            Optional.of(actor.subject()));
+                    return true;
+                });
+    }
+
+    private void handIn(
+            DSLContext tx,
+            SchoolId school,
+            Sitting.Facts facts,
+            Instant at,
+            Optional<SubjectId> student) {
+        var rows = new SittingRepository(tx, school);
+        if (rows.handInIfOpen(facts.id(), at, student.isPresent() ? "student" : "clock")) {
+            rows.note(foundation.ids().next(), facts.id(), "handed in", student, foundation.now());
+            scoring.score(tx, school, facts, "handed in");
+        }
+    }
+
+    /// Hands in the tests of a school whose time is over, and returns how many. Any server may do
+    /// it at any time.
+    public int closeOverdue(SchoolId school) {
+        Instant now = foundation.now();
+        return foundation
+                .database()
+                .inSchool(
+                        school,
+                        tx -> {
+                            List<Sitting> overdue =
+                                    new SittingRepository(tx, school)
+                                            .lockOverdue(now, OVERDUE_TOGETHER);
+                            for (Sitting sitting : overdue) {
+                                handIn(
+                                        tx,
+                                        school,
+                                        sitting.facts(),
+                                        deadlineOf(sitting),
+                                        Optional.empty());
+                            }
+                            return overdue.size();
+                        });
+    }
+
+    private static Instant deadlineOf(Sitting sitting) {
+        return sitting instanceof Sitting.Open open
+                ? open.deadline()
+                        .orElseThrow(() -> new IllegalStateException("overdue without a deadline"))
+                : sitting.facts().startedAt();
+    }
+
+    /// Returns the result of a sitting, for its student and for staff.
+    ///
+    /// @throws Refusal.Conflict if it is not handed in
+    public Result getResult(Actor actor, UUID id) {
+        closeOverdue(actor.school().id());
+        return inSchool(
+                actor,
+                tx ->
+                        switch (getSitting(tx, actor, id, Action.READ_RESULT)) {
+                            case Sitting.HandedIn handedIn ->
+                                    scoring.resultOf(tx, actor.school().id(), handedIn);
+                            case Sitting.Open open ->
+                                    throw new Refusal.Conflict(
+                                            "There is no result before the test is handed in.");
+                            case Sitting.Annulled annulled ->
+                                    throw new Refusal.Conflict(
+                                            "This sitting was set aside and has no result.");
+                        });
+    }
+
+    /// Returns the results of a person's counted sittings that were handed in, in the order they
+    /// were begun.
+    public List<Result> listResults(Actor actor, SubjectId subject) {
+        actor.requireFor(Action.READ_RESULT, subject);
+        closeOverdue(actor.school().id());
+        return inSchool(actor, tx -> listResults(tx, actor.school().id(), subject));
+    }
+
+    /// As [#listResults], within a transaction of a caller who has asked for the right to it.
+    public List<Result> listResults(DSLContext tx, SchoolId school, SubjectId subject) {
+        List<Result> results = new ArrayList<>();
+        for (Sitting sitting : new SittingRepository(tx, school).listCounted(subject)) {
+            if (sitting instanceof Sitting.HandedIn handedIn) {
+                results.add(scoring.resultOf(tx, school, handedIn));
+            }
+        }
+        return results;
+    }
+
+    /// Returns the actor's sittings that are open now.
+    public List<Sitting.Open> listOpen(Actor actor) {
+        actor.requireAtAll(Action.SIT);
+        closeOverdue(actor.school().id());
+        return inSchool(
+                actor,
+                tx ->
+                        new SittingRepository(tx, actor.school().id())
+                                .listCounted(actor.subject()).stream()
+                                        .filter(Sitting.Open.class::isInstance)
+                                        .map(Sitting.Open.class::cast)
+                                        .toList());
+    }
+
+    private <T> T inSchool(Actor actor, java.util.function.Function<DSLContext, T> work) {
+        return foundation.database().inSchool(actor.school().id(), work);
+    }
+}
