@@ -7,6 +7,7 @@ import org.groundline.database.SchoolId;
 import org.groundline.sitting.WaitingAnswer.AnswerId;
 import org.jooq.DSLContext;
 import org.jooq.Record;
+import org.jspecify.annotations.Nullable;
 
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
@@ -81,7 +82,7 @@ final class AnswerRepository {
         return answers.stream().map(part).toArray(UUID[]::new);
     }
 
-    private static OffsetDateTime clientTime(WaitingAnswer waiting) {
+    private static @Nullable OffsetDateTime clientTime(WaitingAnswer waiting) {
         return waiting.given().clientTime().map(t -> t.atOffset(ZoneOffset.UTC)).orElse(null);
     }
 

@@ -205,17 +205,18 @@ public final class Sittings {
                         throw new Refusal.Conflict(
                                 "This was handed in already; nothing can be flagged.");
                     }
-                    new ItemRepository(tx, actor.school().id())
-                            .findItem(id, item, actor.subject())
-                            .orElseThrow(
-                                    () ->
-                                            new Refusal.NotFound(
-                                                    "This sitting has no such question."));
+                    Item known =
+                            new ItemRepository(tx, actor.school().id())
+                                    .findItem(id, item, actor.subject())
+                                    .orElseThrow(
+                                            () ->
+                                                    new Refusal.NotFound(
+                                                            "This sitting has no such question."));
                     var rows = new AnswerRepository(tx);
                     if (flagged) {
-                        rows.flag(actor.school().id(), id, item);
+                        rows.flag(actor.school().id(), id, known.id());
                     } else {
-                        rows.unflag(actor.school().id(), id, item);
+                        rows.unflag(actor.school().id(), id, known.id());
                     }
                     return true;
                 });

@@ -1,0 +1,11 @@
+package org.groundline.record;
+
+import java.time.Instant;
+import java.util.UUID;
+
+/// A counted sitting that was handed in and marked.
+///
+/// @param hundredths marks gained, in hundredths of a mark
+/// @param possible marks to be had, in hundredths
+public record Attempt(
+        UUID sitting, Instant handedInAt, int hundredths, int possible, boolean passed) {}
