@@ -1,10 +1,12 @@
 package org.groundline;
 
-/// Starts what the command line asks for.
+import org.groundline.command.GroundlineCommand;
+
+/// Carries out what the command line asks for.
 public final class Main {
     private Main() {}
 
     public static void main(String[] args) {
-        System.out.println("Groundline");
+        System.exit(GroundlineCommand.execute(args));
     }
 }

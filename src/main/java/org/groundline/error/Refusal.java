@@ -86,6 +86,15 @@ public abstract sealed class Refusal extends RuntimeException {
         }
     }
 
+    /// The change must say which state it is based on, and does not.
+    public static final class Unconditional extends Refusal {
+        @Serial private static final long serialVersionUID = 1L;
+
+        public Unconditional(String message) {
+            super(message);
+        }
+    }
+
     /// Tried too often; later it may be tried again.
     public static final class TooMany extends Refusal {
         @Serial private static final long serialVersionUID = 1L;

@@ -45,8 +45,7 @@ public final class People {
     /// @throws Refusal.Conflict if the address is somebody's already
     public SubjectId enter(School school, Optional<Actor> by, NewPerson person, Set<Role> roles) {
         by.ifPresent(actor -> actor.require(Action.MANAGE_PEOPLE));
-        requireNamed(person);
-        Passwords.requireAcceptable(person.password());
+        requireAcceptable(person);
         String hash = passwords.hash(person.password());
         try {
             return foundation
@@ -88,6 +87,12 @@ public final class People {
                         Action.MANAGE_PEOPLE.word(),
                         "person entered");
         return subject;
+    }
+
+    /// Refuses a name, an address or a password that cannot be used.
+    public void requireAcceptable(NewPerson person) {
+        requireNamed(person);
+        Passwords.requireAcceptable(person.password());
     }
 
     private static void requireNamed(NewPerson person) {
