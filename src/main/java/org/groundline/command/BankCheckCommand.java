@@ -41,7 +41,7 @@ final class BankCheckCommand implements Callable<Integer> {
                                         "%s: %d fixed, %d numeric"
                                                 .formatted(id, counts.fixed(), counts.numeric())));
         options.print(
-                "%d fixed and %d numeric questions, %d misconceptions; %d errors, %d other findings"
+                "%d fixed and %d numeric questions, %d misconceptions; %d errors, %d warnings"
                         .formatted(
                                 report.fixed(),
                                 report.numeric(),

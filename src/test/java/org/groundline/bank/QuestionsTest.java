@@ -6,9 +6,11 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import org.groundline.error.Refusal;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 
 class QuestionsTest {
     private static final String FIXED_ID = "leg-straps-open-at-launch";
@@ -93,30 +95,11 @@ class QuestionsTest {
                 .containsEntry("AER", new BankReport.Counts(0, 1));
     }
 
-    @Test
-    void theContentOfAFixedQuestionIsCanonicalAndComplete() {
-        assertThat(bank.question("lowest-sink-rate").canonical())
-                .isEqualTo(
-                        String.join(
-                                        "",
-                                        List.of(
-                                                "{'format':'1','id':'lowest-sink-rate','kind':'fixed',",
-                                                "'level':'apply','objective':'EQU-1.1','options':[",
-                                                "{'misconception':{'feedback':'this trusts the seat to hold",
-                                                " the pilot','id':'harness-holds-by-itself','right':'Only",
-                                                " closed straps hold the pilot.','wrong':'A good harness",
-                                                " holds its pilot without straps.'},'text':'3.5 m/s'},",
-                                                "{'key':true,'text':'1.2 m/s'},",
-                                                "{'misconception':{'feedback':'this takes the leg straps for",
-                                                " a comfort','id':'straps-only-for-comfort','right':'Leg",
-                                                " straps keep the pilot in the harness.','wrong':'Leg straps",
-                                                " are there for comfort only.'},'text':'10 m/s'}],",
-                                                "'rationale':'The lowest sink rate is the smallest number,",
-                                                " as sink is counted positive.','safetyCritical':false,",
-                                                "'sources':['A Small Handbook, second edition (An Invented",
-                                                " Press, 2024), p. 7','Common practice, no source'],",
-                                                "'stem':'Which of these sink rates is the lowest one?'}"))
-                                .replace('\'', '"'));
+    @ParameterizedTest(name = "{0}")
+    @ValueSource(strings = {"lowest-sink-rate", "glide-distance-in-wind"})
+    void theContentOfAQuestionIsCanonicalAndComplete(String id) throws Exception {
+        Path golden = SmallBank.SOUND.resolveSibling("canonical/" + id + ".json");
+        assertThat(bank.question(id).canonical() + "\n").isEqualTo(Files.readString(golden));
     }
 
     @Test
