@@ -15,11 +15,12 @@ final class StemRules {
     private static final Pattern BLANK_START = Pattern.compile("(_{2,}|\\.{3,}|…)");
     private static final Pattern LAST_SENTENCE = Pattern.compile("(?s)(?:.*[.?!:]\\s+)?(\\S.*)");
 
-    /// A negative word in small letters that does not stand in emphasis; `at least` is none.
+    /// A negative word in small letters that does not stand in emphasis; `at least` is none, nor is
+    /// the airspeed of `least sink`.
     private static final Pattern PLAIN_NEGATIVE =
             Pattern.compile(
                     "(?<![*\\w])(?<!\\bat )"
-                            + "(?<word>[Nn]ot|[Nn]ever|[Ee]xcept|[Ll]east|[Ff]alse|[Ii]ncorrect)"
+                            + "(?<word>[Nn]ot|[Nn]ever|[Ee]xcept|[Ll]east(?! sink)|[Ff]alse|[Ii]ncorrect)"
                             + "(?![*\\w])");
 
     private StemRules() {}
