@@ -1,0 +1,226 @@
+package org.groundline.bank.numeric.formula;
+
+import org.groundline.measure.Dimension;
+
+import java.util.List;
+
+/// A formula as a tree: what it computes, in SI, and of which dimension that is.
+///
+/// Each node checks the dimensions of its parts when it is made. `toString` is the sub-expression
+/// as an author would write it, for messages.
+public sealed interface Expression {
+    Dimension dimension();
+
+    /// Computes the value; `values` holds those of the names, by their places in the scope.
+    double value(double[] values);
+
+    /// Whether no name occurs in it.
+    boolean isConstant();
+
+    record Number(double si, Dimension dimension, String text) implements Expression {
+        @Override
+        public double value(double[] values) {
+            return si;
+        }
+
+        @Override
+        public boolean isConstant() {
+            return true;
+        }
+
+        @Override
+        public String toString() {
+            return text;
+        }
+    }
+
+    record Name(int slot, Dimension dimension, String text) implements Expression {
+        @Override
+        public double value(double[] values) {
+            return values[slot];
+        }
+
+        @Override
+        public boolean isConstant() {
+            return false;
+        }
+
+        @Override
+        public String toString() {
+            return text;
+        }
+    }
+
+    record Negation(Expression of) implements Expression {
+        @Override
+        public Dimension dimension() {
+            return of.dimension();
+        }
+
+        @Override
+        public double value(double[] values) {
+            return -of.value(values);
+        }
+
+        @Override
+        public boolean isConstant() {
+            return of.isConstant();
+        }
+
+        @Override
+        public String toString() {
+            return "-" + wrapped(of);
+        }
+    }
+
+    record Sum(Expression left, Expression right) implements Expression {
+        public Sum {
+            DimensionRules.requireSame("adds", left, "and", right, left + " + " + right);
+        }
+
+        @Override
+        public Dimension dimension() {
+            return left.dimension();
+        }
+
+        @Override
+        public double value(double[] values) {
+            return left.value(values) + right.value(values);
+        }
+
+        @Override
+        public boolean isConstant() {
+            return left.isConstant() && right.isConstant();
+        }
+
+        @Override
+        public String toString() {
+            return left + " + " + right;
+        }
+    }
+
+    record Difference(Expression left, Expression right) implements Expression {
+        public Difference {
+            DimensionRules.requireSame("takes", right, "from", left, left + " - " + wrapped(right));
+        }
+
+        @Override
+        public Dimension dimension() {
+            return left.dimension();
+        }
+
+        @Override
+        public double value(double[] values) {
+            return left.value(values) - right.value(values);
+        }
+
+        @Override
+        public boolean isConstant() {
+            return left.isConstant() && right.isConstant();
+        }
+
+        @Override
+        public String toString() {
+            return left + " - " + wrapped(right);
+        }
+    }
+
+    record Product(Expression left, Expression right, Dimension dimension) implements Expression {
+        Product(Expression left, Expression right) {
+            this(left, right, left.dimension().times(right.dimension()));
+        }
+
+        @Override
+        public double value(double[] values) {
+            return left.value(values) * right.value(values);
+        }
+
+        @Override
+        public boolean isConstant() {
+            return left.isConstant() && right.isConstant();
+        }
+
+        @Override
+        public String toString() {
+            return wrapped(left) + " * " + wrapped(right);
+        }
+    }
+
+    record Quotient(Expression left, Expression right, Dimension dimension) implements Expression {
+        Quotient(Expression left, Expression right) {
+            this(left, right, left.dimension().over(right.dimension()));
+        }
+
+        @Override
+        public double value(double[] values) {
+            return left.value(values) / right.value(values);
+        }
+
+        @Override
+        public boolean isConstant() {
+            return left.isConstant() && right.isConstant();
+        }
+
+        @Override
+        public String toString() {
+            return wrapped(left) + " / " + wrapped(right);
+        }
+    }
+
+    record Power(Expression base, Expression exponent, Dimension dimension) implements Expression {
+        Power(Expression base, Expression exponent) {
+            this(base, exponent, DimensionRules.power(base, exponent));
+        }
+
+        @Override
+        public double value(double[] values) {
+            return Math.pow(base.value(values), exponent.value(values));
+        }
+
+        @Override
+        public boolean isConstant() {
+            return base.isConstant() && exponent.isConstant();
+        }
+
+        @Override
+        public String toString() {
+            return wrapped(base) + " ^ " + wrapped(exponent);
+        }
+    }
+
+    record Call(Function function, List<Expression> arguments, Dimension dimension)
+            implements Expression {
+        public Call {
+            arguments = List.copyOf(arguments);
+        }
+
+        Call(Function function, List<Expression> arguments) {
+            this(function, arguments, function.dimensionFor(arguments));
+        }
+
+        @Override
+        public double value(double[] values) {
+            double[] computed = new double[arguments.size()];
+            for (int i = 0; i < computed.length; i++) {
+                computed[i] = arguments.get(i).value(values);
+            }
+            return function.body().compute(computed);
+        }
+
+        @Override
+        public boolean isConstant() {
+            return arguments.stream().allMatch(Expression::isConstant);
+        }
+
+        @Override
+        public String toString() {
+            return function.callOf(arguments);
+        }
+    }
+
+    private static String wrapped(Expression part) {
+        return part instanceof Number || part instanceof Name || part instanceof Call
+                ? part.toString()
+                : "(" + part + ")";
+    }
+}

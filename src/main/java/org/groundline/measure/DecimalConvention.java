@@ -1,0 +1,17 @@
+package org.groundline.measure;
+
+/// How a language writes decimals; it decides what `1.200` means.
+public enum DecimalConvention {
+    DOT('.'),
+    COMMA(',');
+
+    private final char mark;
+
+    DecimalConvention(char mark) {
+        this.mark = mark;
+    }
+
+    public char mark() {
+        return mark;
+    }
+}
