@@ -31,8 +31,9 @@ final class BankCheck {
         BankCheck check = new BankCheck(folder);
         check.readLists();
         if (check.folder.exists()) {
-            check.readTopics();
-            check.noteUnused();
+            if (check.readTopics()) {
+                check.noteUnused();
+            }
         }
         return check;
     }
@@ -88,14 +89,17 @@ final class BankCheck {
         return root.isPresent();
     }
 
-    private void readTopics() {
+    /// Whether all topic files could be read as YAML; only then can something be called unused.
+    private boolean readTopics() {
+        boolean allRead = true;
         TopicFile topics = new TopicFile(lists);
         for (Path module : folder.modules()) {
             for (Path file : folder.topics(module)) {
                 Notes notes = new Notes(folder.relative(file));
-                BankFile.read(file, notes)
-                        .map(yaml -> topics.read(yaml, notes, BankFolder.name(module)))
+                Optional<Yaml> root = BankFile.read(file, notes);
+                root.map(yaml -> topics.read(yaml, notes, BankFolder.name(module)))
                         .ifPresent(questions::addAll);
+                allRead &= root.isPresent();
                 findings.addAll(notes.findings());
             }
         }
@@ -104,6 +108,7 @@ final class BankCheck {
             BankFolder.noteStranger(notes);
             findings.addAll(notes.findings());
         }
+        return allRead;
     }
 
     private void noteUnused() {

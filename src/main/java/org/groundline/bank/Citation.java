@@ -17,13 +17,7 @@ public sealed interface Citation {
     record Cited(Source source, String at) implements Citation {
         @Override
         public String text() {
-            return "%s (%s, %s), %s%s"
-                    .formatted(
-                            source.title(),
-                            source.publisher(),
-                            source.year(),
-                            at,
-                            source.read().caution());
+            return source.text() + ", " + at + source.read().caution();
         }
     }
 }

@@ -34,9 +34,13 @@ final class HeadingReader {
         lists.objectives()
                 .refer(section, "objective", id)
                 .map(Lists.Placed::place)
-                .filter(other -> !other.equals(place))
+                .filter(other -> !other.equals(place) && isKnown(place))
                 .ifPresent(other -> noteElsewhere(section, other, place));
         return id;
+    }
+
+    private boolean isKnown(TopicPlace place) {
+        return lists.topics().find(place.topic()).isPresent();
     }
 
     private static void noteElsewhere(Section section, TopicPlace other, TopicPlace place) {

@@ -23,10 +23,11 @@ record Lists(
 
     static Lists empty() {
         return new Lists(
-                new Register<>("objective", Rule.OBJECTIVE_UNKNOWN),
-                new Register<>("topic", Rule.TOPIC_UNKNOWN),
-                new Register<>("misconception", Rule.MISCONCEPTION_UNKNOWN),
-                new Register<>("source", Rule.SOURCE_UNKNOWN),
-                new Register<>("question", Rule.VALUE));
+                new Register<>("objective", SyllabusFile.NAME, Rule.OBJECTIVE_UNKNOWN),
+                new Register<>("topic", SyllabusFile.NAME, Rule.TOPIC_UNKNOWN),
+                new Register<>(
+                        "misconception", MisconceptionsFile.NAME, Rule.MISCONCEPTION_UNKNOWN),
+                new Register<>("source", SourcesFile.NAME, Rule.SOURCE_UNKNOWN),
+                new Register<>("question", "a topic file", Rule.VALUE));
     }
 }

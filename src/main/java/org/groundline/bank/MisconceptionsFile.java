@@ -13,7 +13,7 @@ final class MisconceptionsFile {
     static void read(Yaml root, Notes notes, Register<Misconception> list) {
         Section file = Section.of("the list of misconceptions", root, notes);
         file.allowOnly("misconceptions");
-        for (Section section : file.sections("misconceptions", "misconception")) {
+        for (Section section : file.someSections("misconceptions", "misconception")) {
             Misconception misconception = misconception(section);
             list.add(misconception.id(), misconception, NAME, section);
         }

@@ -15,6 +15,7 @@ import java.util.Set;
 /// to it, while a bank is being checked.
 final class Register<T> {
     private final String noun;
+    private final String list;
     private final Rule unknown;
     private final Map<String, Entry<T>> entries = new LinkedHashMap<>();
     private final Set<String> used = new HashSet<>();
@@ -23,9 +24,11 @@ final class Register<T> {
     record Entry<T>(T value, String file, int line) {}
 
     /// @param noun what the entries are called in messages
+    /// @param list where an author adds one
     /// @param unknown the rule that a reference to nothing breaks
-    Register(String noun, Rule unknown) {
+    Register(String noun, String list, Rule unknown) {
         this.noun = noun;
+        this.list = list;
         this.unknown = unknown;
     }
 
@@ -54,7 +57,7 @@ final class Register<T> {
         Optional<T> found = find(id);
         if (found.isEmpty() && readable && !id.isEmpty()) {
             String problem = "names the unknown " + noun + " '" + id + "'";
-            String remedy = Nearest.remedy(id, entries.keySet(), "add it to the list of its kind");
+            String remedy = Nearest.remedy(id, entries.keySet(), "add it to " + list);
             section.note(unknown, key, problem, remedy);
         }
         return found;

@@ -1,7 +1,15 @@
 package org.groundline.bank;
 
 /// Something that may be cited.
+///
+/// @param year the year of the edition, empty where it bears none
 public record Source(String id, String title, String publisher, String year, Read read) {
+
+    /// The source as a reader sees it in a citation.
+    String text() {
+        String published = year.isEmpty() ? publisher : publisher + ", " + year;
+        return title + " (" + published + ")";
+    }
 
     /// How well the source is known to whoever entered it.
     public enum Read {

@@ -14,7 +14,7 @@ final class SourcesFile {
     static void read(Yaml root, Notes notes, Register<Source> list) {
         Section file = Section.of("the list of sources", root, notes);
         file.allowOnly("sources");
-        for (Section section : file.sections("sources", "source")) {
+        for (Section section : file.someSections("sources", "source")) {
             Source source = source(section);
             list.add(source.id(), source, NAME, section);
         }
@@ -30,8 +30,9 @@ final class SourcesFile {
                 section.choice("read", Source.Read.values(), Source.Read::word));
     }
 
+    /// The year of the edition, or an empty text where it bears none.
     private static String year(Section section) {
-        String year = section.text("year", "write the year of the edition");
+        String year = section.findText("year").orElse("");
         if (!year.isEmpty() && !year.matches("(19|20)\\d\\d")) {
             String problem = "has the year '" + year + "'";
             section.note(Rule.VALUE, "year", problem, "write four digits such as 2024");

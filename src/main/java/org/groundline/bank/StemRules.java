@@ -15,11 +15,13 @@ final class StemRules {
     private static final Pattern BLANK_START = Pattern.compile("(_{2,}|\\.{3,}|…)");
     private static final Pattern LAST_SENTENCE = Pattern.compile("(?s)(?:.*[.?!:]\\s+)?(\\S.*)");
 
-    /// A negative word in small letters that does not stand in emphasis; `at least` is none.
+    /// A negative word in small letters that does not stand in emphasis; `at least` is none, nor is
+    /// the airspeed of `least sink`.
     private static final Pattern PLAIN_NEGATIVE =
             Pattern.compile(
-                    "(?<![*\\w])(?<!\\bat )([Nn]ot|[Nn]ever|[Ee]xcept|[Ll]east|[Ff]alse|[Ii]ncorrect"
-                            + "|[Ww]rong)(?![*\\w])");
+                    "(?<![*\\w])(?<!\\bat )"
+                            + "(?<word>[Nn]ot|[Nn]ever|[Ee]xcept|[Ll]east(?! sink)|[Ff]alse|[Ii]ncorrect)"
+                            + "(?![*\\w])");
 
     private StemRules() {}
 
@@ -52,9 +54,9 @@ final class StemRules {
             section.note(
                     Rule.NEGATIVE_STEM,
                     "stem",
-                    "asks with the negative word '" + negative.group(1) + "'",
+                    "asks with the negative word '" + negative.group("word") + "'",
                     "ask positively, or write it as **"
-                            + negative.group(1).toUpperCase(Locale.ROOT)
+                            + negative.group("word").toUpperCase(Locale.ROOT)
                             + "**");
         }
     }

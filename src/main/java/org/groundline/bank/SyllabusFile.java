@@ -39,7 +39,7 @@ final class SyllabusFile {
         String title = Prose.TITLE.read(course, "title", "name the course");
         String discipline = course.choice("discipline", DISCIPLINES.toArray(String[]::new), d -> d);
         List<Module> modules = new ArrayList<>();
-        for (Section module : listed(course, "modules", "module")) {
+        for (Section module : course.someSections("modules", "module")) {
             modules.add(module(module));
         }
         return new Course(id, title, discipline, modules);
@@ -50,7 +50,7 @@ final class SyllabusFile {
         String id = id(module, "", "[A-Z]{3}", "EQU");
         String title = Prose.TITLE.read(module, "title", "name the module");
         List<Topic> topics = new ArrayList<>();
-        for (Section topic : listed(module, "topics", "topic")) {
+        for (Section topic : module.someSections("topics", "topic")) {
             topics.add(topic(topic, id));
         }
         List<Demonstration> demonstrations = new ArrayList<>();
@@ -67,7 +67,7 @@ final class SyllabusFile {
         TopicPlace place = new TopicPlace(id, module);
         lists.topics().add(id, place, NAME, topic);
         List<Objective> objectives = new ArrayList<>();
-        for (Section objective : listed(topic, "objectives", "objective")) {
+        for (Section objective : topic.someSections("objectives", "objective")) {
             objectives.add(objective(objective, place));
         }
         return new Topic(id, title, objectives);
@@ -99,13 +99,5 @@ final class SyllabusFile {
             section.note(Rule.ID_TWICE, "id", "has the id " + id + " of another", "choose another");
         }
         return id;
-    }
-
-    private static List<Section> listed(Section section, String key, String word) {
-        List<Section> sections = section.sections(key, word);
-        if (sections.isEmpty()) {
-            section.note(Rule.MISSING, key, "has no " + key, "list at least one " + word);
-        }
-        return sections;
     }
 }

@@ -35,7 +35,12 @@ public final class Section {
                 node.line(),
                 name + " is not a mapping",
                 "write it as lines of the form 'key: value'");
-        return new Section(name, new Yaml.Fields(Map.of(), node.line()), notes);
+        return absent(name, node.line(), notes);
+    }
+
+    /// An empty mapping in place of one whose absence is noted: what it lacks is not noted again.
+    private static Section absent(String name, int line, Notes notes) {
+        return new Section(name, new Yaml.Fields(Map.of(), line), new Notes(notes.file()));
     }
 
     /// The same mapping under another name.
@@ -149,7 +154,7 @@ public final class Section {
         Optional<Yaml.Field> field = find(key);
         if (field.isEmpty()) {
             note(Rule.MISSING, key, "has no '" + key + "'", remedy);
-            return new Section(name, new Yaml.Fields(Map.of(), fields.line()), notes);
+            return absent(name, fields.line(), notes);
         }
         return of(name + ", " + key, field.get().value(), notes);
     }
@@ -165,12 +170,20 @@ public final class Section {
         return sections;
     }
 
+    /// The mappings of a list that must be there and may not be empty, see [#sections].
+    public List<Section> someSections(String key, String word) {
+        List<Section> sections = sections(key, word);
+        if (sections.isEmpty()) {
+            note(Rule.MISSING, key, "has no " + key, "list at least one " + word);
+        }
+        return sections;
+    }
+
     private static Optional<String> id(Yaml item) {
-        return item instanceof Yaml.Fields all
-                        && all.fields().get("id") instanceof Yaml.Field field
-                        && field.value() instanceof Yaml.Text text
-                ? Optional.of(text.value())
-                : Optional.empty();
+        return child(item, "id")
+                .map(Yaml.Field::value)
+                .filter(Yaml.Text.class::isInstance)
+                .map(text -> ((Yaml.Text) text).value());
     }
 
     /// The texts of a list that may be left out.

@@ -1,0 +1,131 @@
+package org.groundline.bank.numeric;
+
+import org.groundline.bank.numeric.TemplateSource.DrawSource;
+import org.groundline.bank.numeric.formula.Formula;
+import org.groundline.measure.Unit;
+import org.groundline.measure.Units;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/// Reads the drawn values of a template.
+final class DrawReader {
+    static final int MOST_VALUES = 10_000;
+
+    private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9_]{0,39}");
+
+    private final Faults faults;
+
+    DrawReader(Faults faults) {
+        this.faults = faults;
+    }
+
+    List<Draw> read(Map<String, DrawSource> sources) {
+        var draws = new ArrayList<Draw>();
+        sources.forEach((name, source) -> read(name, source).ifPresent(draws::add));
+        if (sources.isEmpty()) {
+            faults.add("draw", "nothing is drawn", "draw at least one value");
+        }
+        return draws;
+    }
+
+    private Optional<Draw> read(String name, DrawSource source) {
+        String at = "draw." + name;
+        checkName(at, name, faults);
+        Optional<Unit> unit = unit(at + ".unit", source.unit(), faults);
+        List<BigDecimal> values = source.anyOf().isEmpty() ? range(at, source) : list(at, source);
+        return values.isEmpty() ? Optional.empty() : unit.map(u -> Draw.of(name, u, values));
+    }
+
+    /// A name of a drawn value or a step.
+    static void checkName(String at, String name, Faults faults) {
+        if (!NAME.matcher(name).matches()) {
+            faults.add(
+                    at,
+                    "“%s” is no name".formatted(name),
+                    "use lower-case letters, digits and _, at most 40, a letter first");
+        } else if (Formula.isConstant(name) || name.equals(Wording.ANSWER)) {
+            faults.add(at, "“%s” is taken".formatted(name), "choose another name");
+        }
+    }
+
+    static Optional<Unit> unit(String at, Optional<String> symbol, Faults faults) {
+        Optional<Unit> unit =
+                symbol.isEmpty() ? Optional.of(Units.NUMBER) : Units.find(symbol.get());
+        if (unit.isEmpty()) {
+            faults.add(
+                    at,
+                    "“%s” is no unit known here".formatted(symbol.orElseThrow()),
+                    "use one of "
+                            + String.join(" ", Units.all().stream().map(Unit::symbol).toList()));
+        }
+        return unit;
+    }
+
+    private List<BigDecimal> list(String at, DrawSource source) {
+        if (Stream.of(source.from(), source.to(), source.step()).anyMatch(Optional::isPresent)) {
+            faults.add(at, "it is a list and a range", "keep either any-of or from, to and step");
+            return List.of();
+        }
+        var values = new ArrayList<BigDecimal>();
+        for (int i = 0; i < source.anyOf().size(); i++) {
+            String place = "%s.any-of[%d]".formatted(at, i);
+            decimal(place, Optional.of(source.anyOf().get(i))).ifPresent(values::add);
+        }
+        if (values.stream().map(BigDecimal::stripTrailingZeros).distinct().count()
+                < values.size()) {
+            faults.add(at + ".any-of", "a value comes twice", "list each value once");
+        }
+        return values.size() == source.anyOf().size() ? values : List.of();
+    }
+
+    private List<BigDecimal> range(String at, DrawSource source) {
+        var from = decimal(at + ".from", source.from());
+        var to = decimal(at + ".to", source.to());
+        var step = decimal(at + ".step", source.step());
+        if (from.isEmpty() || to.isEmpty() || step.isEmpty()) {
+            return List.of();
+        }
+        return range(at, from.get(), to.get(), step.get());
+    }
+
+    private List<BigDecimal> range(String at, BigDecimal from, BigDecimal to, BigDecimal step) {
+        if (step.signum() <= 0 || to.compareTo(from) < 0) {
+            faults.add(
+                    at, "it runs from %s to %s by %s".formatted(from, to, step), "count upwards");
+            return List.of();
+        }
+        var steps = to.subtract(from).divideAndRemainder(step);
+        if (steps[1].signum() != 0) {
+            faults.add(
+                    at + ".to",
+                    "steps of %s from %s do not end at %s".formatted(step, from, to),
+                    "end at " + to.subtract(steps[1]).toPlainString());
+            return List.of();
+        }
+        if (steps[0].compareTo(BigDecimal.valueOf(MOST_VALUES)) >= 0) {
+            faults.add(at, "it has over %d values".formatted(MOST_VALUES), "take a wider step");
+            return List.of();
+        }
+        int decimals = Math.max(from.scale(), step.scale());
+        return Stream.iterate(from.setScale(decimals), value -> value.add(step))
+                .limit(steps[0].intValueExact() + 1L)
+                .toList();
+    }
+
+    private Optional<BigDecimal> decimal(String at, Optional<String> text) {
+        var decimal = text.flatMap(Decimals::find);
+        if (decimal.isEmpty()) {
+            faults.add(
+                    at,
+                    text.map("“%s” is no number"::formatted).orElse("it is missing"),
+                    "write a number such as 5 or 0.5; the unit stands in unit");
+        }
+        return decimal;
+    }
+}

@@ -1,0 +1,46 @@
+package org.groundline.bank.numeric;
+
+import org.groundline.measure.DecimalConvention;
+import org.groundline.measure.Reading.Read;
+import org.groundline.measure.Reading.Unreadable;
+import org.groundline.measure.TypedNumber;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+
+/// Values for all draws of a template, given by name instead of drawn.
+///
+/// @param values in SI, in the order of the draws; empty where something is wrong
+/// @param problems what is wrong, by the name concerned
+record Given(Optional<List<Double>> values, List<Map.Entry<String, String>> problems) {
+    static Given read(Map<String, String> given, List<Draw> draws) {
+        var problems = new ArrayList<Map.Entry<String, String>>();
+        var values = new ArrayList<Double>();
+        var unknown = new TreeSet<>(given.keySet());
+        for (Draw draw : draws) {
+            unknown.remove(draw.name());
+            String text = given.getOrDefault(draw.name(), "");
+            switch (TypedNumber.read(text, draw.unit(), DecimalConvention.DOT)) {
+                case Read read -> values.add(draw.unit().toSi(read.value().doubleValue()));
+                case Unreadable unreadable ->
+                        problems.add(
+                                Map.entry(
+                                        draw.name(),
+                                        given.containsKey(draw.name())
+                                                ? unreadable.why()
+                                                : "it is missing"));
+            }
+        }
+        unknown.forEach(name -> problems.add(Map.entry(name, "no such value is drawn")));
+        return new Given(
+                problems.isEmpty() ? Optional.of(List.copyOf(values)) : Optional.empty(),
+                List.copyOf(problems));
+    }
+
+    static double[] array(List<Double> values) {
+        return values.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+}

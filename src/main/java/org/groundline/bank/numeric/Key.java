@@ -1,0 +1,51 @@
+package org.groundline.bank.numeric;
+
+import org.groundline.measure.Rounding;
+import org.groundline.measure.Rounding.Side;
+import org.groundline.measure.Unit;
+
+import java.math.BigDecimal;
+
+/// How a computed answer is printed and which typed answers are accepted; all values in `unit`.
+///
+/// @param least the low end of the plausible range
+/// @param most its high end
+record Key(Unit unit, Rounding rounding, Tolerance tolerance, double least, double most) {
+    private static final int UNROUNDED_DIGITS = 5;
+
+    BigDecimal printed(double value) {
+        return rounding.round(value);
+    }
+
+    boolean isPlausible(double value) {
+        return value >= least && value <= most;
+    }
+
+    /// The accepted answers: the tolerance around the unrounded value, half as wide on the side
+    /// that would end short of the field, and always the printed answer.
+    ///
+    /// Rounded down (a distance that can be reached) too much is unsafe, rounded up (a height that
+    /// is needed) too little.
+    Interval accepted(double value) {
+        double full = tolerance.of(value);
+        double below = rounding.side() == Side.UP ? full / 2 : full;
+        double above = rounding.side() == Side.DOWN ? full / 2 : full;
+        return Interval.of(value - below, value + above).with(printed(value));
+    }
+
+    /// The last line of a worked solution.
+    String line(double value) {
+        String exact = unit.print(Decimals.shortened(value, UNROUNDED_DIGITS));
+        String printed = unit.print(printed(value));
+        if (exact.equals(printed)) {
+            return "The answer is %s.".formatted(printed);
+        }
+        String how =
+                switch (rounding.side()) {
+                    case DOWN -> "rounded down to be safe";
+                    case UP -> "rounded up to be safe";
+                    case NEAREST -> "rounded";
+                };
+        return "The answer is %s, %s: %s.".formatted(exact, how, printed);
+    }
+}

@@ -1,0 +1,113 @@
+package org.groundline.bank.numeric;
+
+import org.groundline.bank.numeric.TemplateSource.AnswerSource;
+import org.groundline.measure.Rounding;
+import org.groundline.measure.Rounding.Side;
+import org.groundline.measure.Unit;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/// Reads how a template's answer is printed and compared.
+final class KeyReader {
+    private static final Pattern PERCENT = Pattern.compile("(?<share>[0-9.]+) ?%");
+    private static final double WIDEST = 0.2;
+    private static final double USUAL = 0.02;
+
+    /// Units of which 2 % means nothing.
+    private static final Map<String, Double> ABSOLUTE =
+            Map.of("hPa", 1.0, "K", 0.5, "°C", 0.5, "°", 1.0);
+
+    private final Faults faults;
+
+    KeyReader(Faults faults) {
+        this.faults = faults;
+    }
+
+    Optional<Key> read(AnswerSource source) {
+        Optional<Unit> unit = DrawReader.unit("answer.unit", source.unit(), faults);
+        Optional<Rounding> rounding = rounding(source);
+        List<BigDecimal> between = between(source.between());
+        if (unit.isEmpty() || rounding.isEmpty() || between.isEmpty()) {
+            return Optional.empty();
+        }
+        double halfDigit = rounding.get().step().doubleValue() / 2;
+        return tolerance(source.tolerance(), unit.get(), halfDigit)
+                .map(
+                        tolerance ->
+                                new Key(
+                                        unit.get(),
+                                        rounding.get(),
+                                        tolerance,
+                                        between.getFirst().doubleValue(),
+                                        between.getLast().doubleValue()));
+    }
+
+    private Optional<Rounding> rounding(AnswerSource source) {
+        Optional<BigDecimal> step =
+                source.round().flatMap(Decimals::find).filter(s -> s.signum() > 0);
+        if (step.isEmpty()) {
+            faults.add(
+                    "answer.round",
+                    source.round().map("“%s” is no step"::formatted).orElse("it is missing"),
+                    "give the step of the printed answer, such as 50 or 0.1");
+        }
+        Optional<Side> side = side(source.side().orElse("nearest"));
+        return step.flatMap(s -> side.map(to -> new Rounding(s, to)));
+    }
+
+    private Optional<Side> side(String text) {
+        for (Side side : Side.values()) {
+            if (side.name().toLowerCase(Locale.ROOT).equals(text)) {
+                return Optional.of(side);
+            }
+        }
+        faults.add("answer.side", "“%s” is no side".formatted(text), "use down, up or nearest");
+        return Optional.empty();
+    }
+
+    private List<BigDecimal> between(List<String> ends) {
+        var range = ends.stream().flatMap(end -> Decimals.find(end).stream()).toList();
+        if (ends.size() != 2 || range.size() != 2 || range.get(0).compareTo(range.get(1)) >= 0) {
+            faults.add(
+                    "answer.between",
+                    ends.isEmpty() ? "it is missing" : ends + " is no range",
+                    "give the plausible range in the answer's unit, such as [200, 8000]");
+            return List.of();
+        }
+        return range;
+    }
+
+    private Optional<Tolerance> tolerance(Optional<String> text, Unit unit, double halfDigit) {
+        if (text.isEmpty()) {
+            double absolute = ABSOLUTE.getOrDefault(unit.symbol(), 0.0);
+            return Optional.of(new Tolerance(absolute > 0 ? 0 : USUAL, absolute, halfDigit));
+        }
+        var percent = PERCENT.matcher(text.get().strip());
+        if (percent.matches()) {
+            return Decimals.find(percent.group("share"))
+                    .map(share -> share.doubleValue() / 100)
+                    .filter(share -> share > 0 && share <= WIDEST)
+                    .map(share -> new Tolerance(share, 0, halfDigit))
+                    .or(() -> noTolerance(text.get()));
+        }
+        return Decimals.find(text.get())
+                .map(BigDecimal::doubleValue)
+                .filter(amount -> amount >= halfDigit)
+                .map(amount -> new Tolerance(0, amount, halfDigit))
+                .or(() -> noTolerance(text.get()));
+    }
+
+    private Optional<Tolerance> noTolerance(String text) {
+        faults.add(
+                "answer.tolerance",
+                "“%s” is no tolerance".formatted(text),
+                "write a share up to 20 % such as 2 %, or an amount of at least half the rounding"
+                        + " in the answer's unit");
+        return Optional.empty();
+    }
+}

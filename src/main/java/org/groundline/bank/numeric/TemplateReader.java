@@ -1,0 +1,135 @@
+package org.groundline.bank.numeric;
+
+import org.groundline.bank.numeric.TemplateSource.MistakeSource;
+import org.groundline.bank.numeric.TemplateSource.StepSource;
+import org.groundline.bank.numeric.formula.Condition;
+import org.groundline.bank.numeric.formula.Expression;
+import org.groundline.bank.numeric.formula.Formula;
+import org.groundline.bank.numeric.formula.Scope;
+import org.groundline.measure.Unit;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/// Reads the texts of a template into its parts: draws, formulas, key, wording.
+final class TemplateReader {
+    private final TemplateSource source;
+    private final Faults faults;
+
+    TemplateReader(TemplateSource source, Faults faults) {
+        this.source = source;
+        this.faults = faults;
+    }
+
+    /// The parts, or nothing where a fault was noted.
+    Optional<Parts> read() {
+        var space = new DrawSpace(new DrawReader(faults).read(source.draw()));
+        Optional<Key> key = new KeyReader(faults).read(source.answer());
+        Wording stem = stem();
+        Wording explain = Wording.of(source.explain(), explained(), "explain", faults);
+        if (!faults.isEmpty() || key.isEmpty()) {
+            return Optional.empty();
+        }
+        return working(space, key.get().unit())
+                .filter(working -> faults.isEmpty())
+                .map(w -> new Parts(source.id(), stem, explain, space, w, key.get()));
+    }
+
+    private Wording stem() {
+        var stem = Wording.of(source.stem(), source.draw().keySet(), "stem", faults);
+        for (String name : source.draw().keySet()) {
+            if (!stem.names().contains(name)) {
+                faults.add(
+                        "stem", "it does not tell {%s}".formatted(name), "add it, or do not draw");
+            }
+        }
+        return stem;
+    }
+
+    private Set<String> explained() {
+        var names = new LinkedHashSet<>(source.draw().keySet());
+        source.steps().forEach(step -> names.add(step.name()));
+        names.add(Wording.ANSWER);
+        return names;
+    }
+
+    private Optional<Working> working(DrawSpace space, Unit unit) {
+        var drawn = new Scope(Map.of());
+        for (Draw draw : space.draws()) {
+            drawn = drawn.with(draw.name(), draw.unit().dimension());
+        }
+        Scope drawnScope = drawn;
+        Optional<Condition> where =
+                source.where()
+                        .flatMap(
+                                w ->
+                                        faults.noting(
+                                                "where",
+                                                () -> Formula.readCondition(w, drawnScope)));
+        var steps = new ArrayList<Step>();
+        Scope scope = steps(drawnScope, steps);
+        var answer = inUnit("answer.formula", source.answer().formula(), scope, unit);
+        var mistakes = mistakes(scope, unit);
+        return answer.map(
+                a ->
+                        new Working(
+                                space.draws().size(),
+                                where,
+                                List.copyOf(steps),
+                                a,
+                                mistakes,
+                                unit));
+    }
+
+    /// Reads the steps and returns the scope that knows them, too.
+    private Scope steps(Scope drawn, List<Step> steps) {
+        Scope scope = drawn;
+        for (int i = 0; i < source.steps().size(); i++) {
+            StepSource step = source.steps().get(i);
+            String at = "steps[%d]".formatted(i);
+            DrawReader.checkName(at + ".name", step.name(), faults);
+            if (scope.names().containsKey(step.name())) {
+                faults.add(at + ".name", "“%s” is taken".formatted(step.name()), "rename it");
+            }
+            Optional<Unit> unit = DrawReader.unit(at + ".unit", step.unit(), faults);
+            if (unit.isPresent()) {
+                inUnit(at + ".formula", step.formula(), scope, unit.get())
+                        .ifPresent(
+                                f -> steps.add(new Step(step.name(), step.text(), f, unit.get())));
+                scope = scope.with(step.name(), unit.get().dimension());
+            }
+        }
+        return scope;
+    }
+
+    private List<Mistake> mistakes(Scope scope, Unit unit) {
+        var mistakes = new ArrayList<Mistake>();
+        for (int i = 0; i < source.mistakes().size(); i++) {
+            MistakeSource mistake = source.mistakes().get(i);
+            inUnit("mistakes[%d].formula".formatted(i), mistake.formula(), scope, unit)
+                    .ifPresent(f -> mistakes.add(new Mistake(mistake.misconception(), f)));
+        }
+        return List.copyOf(mistakes);
+    }
+
+    private Optional<Expression> inUnit(String at, String text, Scope scope, Unit unit) {
+        Optional<Expression> formula = faults.noting(at, () -> Formula.read(text, scope));
+        if (formula.isPresent() && !formula.get().dimension().equals(unit.dimension())) {
+            faults.add(
+                    at,
+                    "`%s` is %s, but %s is %s"
+                            .formatted(
+                                    formula.get(),
+                                    formula.get().dimension(),
+                                    unit,
+                                    unit.dimension()),
+                    "change the formula or the unit");
+            return Optional.empty();
+        }
+        return formula;
+    }
+}

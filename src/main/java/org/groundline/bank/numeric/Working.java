@@ -1,0 +1,62 @@
+package org.groundline.bank.numeric;
+
+import org.groundline.bank.numeric.formula.Condition;
+import org.groundline.bank.numeric.formula.Expression;
+import org.groundline.measure.Unit;
+
+import java.util.List;
+import java.util.Optional;
+
+/// The formulas of a template, read and right in their dimensions.
+///
+/// @param drawn how many values are drawn; those of the steps follow them
+/// @param unit of the answer and of the mistakes
+record Working(
+        int drawn,
+        Optional<Condition> where,
+        List<Step> steps,
+        Expression answer,
+        List<Mistake> mistakes,
+        Unit unit) {
+    /// Whether the condition allows these drawn values.
+    ///
+    /// @throws NoAnswer if theory refuses them
+    boolean allows(double[] values) {
+        try {
+            return where.isEmpty() || where.get().holds(values);
+        } catch (IllegalArgumentException refused) {
+            throw new NoAnswer("where", String.valueOf(refused.getMessage()));
+        }
+    }
+
+    /// Computes everything for drawn values (SI).
+    ///
+    /// @throws NoAnswer if a formula has no finite value for them
+    Instance solve(double[] drawnValues) {
+        double[] values = new double[drawn + steps.size()];
+        System.arraycopy(drawnValues, 0, values, 0, drawn);
+        for (int i = 0; i < steps.size(); i++) {
+            values[drawn + i] = compute("steps[%d].formula", i, steps.get(i).formula(), values);
+        }
+        double key = unit.fromSi(compute("answer.formula", 0, answer, values));
+        double[] wrong = new double[mistakes.size()];
+        for (int i = 0; i < wrong.length; i++) {
+            var formula = mistakes.get(i).formula();
+            wrong[i] = unit.fromSi(compute("mistakes[%d].formula", i, formula, values));
+        }
+        return new Instance(values, key, wrong);
+    }
+
+    private static double compute(String at, int index, Expression formula, double[] values) {
+        double value;
+        try {
+            value = formula.value(values);
+        } catch (IllegalArgumentException refused) {
+            throw new NoAnswer(at.formatted(index), String.valueOf(refused.getMessage()));
+        }
+        if (!Double.isFinite(value)) {
+            throw new NoAnswer(at.formatted(index), "`%s` is not finite".formatted(formula));
+        }
+        return value;
+    }
+}

@@ -1,0 +1,24 @@
+package org.groundline.command;
+
+import org.jspecify.annotations.NullMarked;
+
+import picocli.CommandLine.Command;
+
+/// `bank`: looks at a question bank without a server.
+///
+/// Exit codes of all its commands: 0 when the bank is sound, 1 when it has errors, 2 for a wrong
+/// call, such as an unknown question.
+@NullMarked
+@Command(
+        name = "bank",
+        description = "Looks at a question bank without a server.",
+        mixinStandardHelpOptions = true,
+        synopsisSubcommandLabel = "COMMAND",
+        subcommands = {BankCheckCommand.class, BankEvaluateCommand.class, BankSampleCommand.class},
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {
+            "0:the bank is sound",
+            "1:the bank has errors; they are listed on standard error",
+            "2:the call is wrong, for example an unknown question"
+        })
+public final class BankCommand {}

@@ -1,0 +1,45 @@
+package org.groundline.command;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.MapperFeature;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+
+import org.jspecify.annotations.NullMarked;
+
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.TypeConversionException;
+
+import java.io.UncheckedIOException;
+
+/// For whom a result is written: people or programs.
+@NullMarked
+enum BankFormat {
+    TEXT,
+    JSON;
+
+    private static final JsonMapper MAPPER =
+            JsonMapper.builder()
+                    .disable(MapperFeature.AUTO_DETECT_IS_GETTERS)
+                    .enable(SerializationFeature.INDENT_OUTPUT)
+                    .build();
+
+    static String json(Object value) {
+        try {
+            return MAPPER.writeValueAsString(value);
+        } catch (JsonProcessingException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    static final class Reader implements ITypeConverter<BankFormat> {
+        @Override
+        public BankFormat convert(String word) {
+            return switch (word) {
+                case "text" -> TEXT;
+                case "json" -> JSON;
+                default -> throw new TypeConversionException("'" + word + "' is not text or json");
+            };
+        }
+    }
+}

@@ -1,0 +1,136 @@
+package org.groundline.bank;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import org.junit.jupiter.api.Test;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Map;
+
+class FrozenTest {
+    private static final Belief BELIEF =
+            new Belief("wind-ignored", "this leaves the wind out", "The wind counts.");
+    private static final Shown.Number NUMBER = new Shown.Number("How far, “over ground”?", "m");
+    private static final Shown.Choice CHOICE = new Shown.Choice("Which?", List.of("x", "y", "z"));
+    private static final Key.Choice CHOICE_KEY =
+            new Key.Choice("B", Map.of("A", BELIEF, "C", BELIEF), "Because.", List.of("A book"));
+    private static final Key.Number NUMBER_KEY =
+            new Key.Number(
+                    new BigDecimal("3150"),
+                    new BigDecimal("3130.0700"),
+                    new BigDecimal("1E+4"),
+                    "m",
+                    List.of(
+                            new Key.Mistake(
+                                    BELIEF,
+                                    new BigDecimal("5280"),
+                                    new BigDecimal("5174.4"),
+                                    new BigDecimal("5385.6"))),
+                    List.of("Ground speed is 23 km/h."),
+                    "So you get 3150 m.",
+                    List.of("Common practice, no source"));
+
+    @Test
+    void whatAStudentSeesIsReadBackEqual() {
+        assertThat(Frozen.readShown(Frozen.write(NUMBER))).isEqualTo(NUMBER);
+        assertThat(Frozen.readShown(Frozen.write(CHOICE))).isEqualTo(CHOICE);
+    }
+
+    @Test
+    void whatMarkingSeesIsReadBackEqual() {
+        assertThat(Frozen.readKey(Frozen.write(CHOICE_KEY))).isEqualTo(CHOICE_KEY);
+        assertThat(Frozen.readKey(Frozen.write(NUMBER_KEY))).isEqualTo(NUMBER_KEY);
+    }
+
+    /// Whoever must change one of these texts breaks every record that was ever kept.
+    @Test
+    void theFormOfAFrozenItemNeverChanges() {
+        String belief =
+                "{'id':'wind-ignored','feedback':'this leaves the wind out',"
+                        + "'right':'The wind counts.'}";
+        String choice = "{'kind':'choice','stem':'Which?','options':['x','y','z']}";
+        String choiceKey =
+                "{'kind':'choice','letter':'B','beliefs':{'A':%1$s,'C':%1$s},"
+                        + "'rationale':'Because.','sources':['A book']}";
+        String numberKey =
+                "{'kind':'number','answer':'3150','lowest':'3130.0700','highest':'10000',"
+                        + "'unit':'m','mistakes':[{'belief':%s,'shown':'5280','lowest':'5174.4',"
+                        + "'highest':'5385.6'}],'steps':['Ground speed is 23 km/h.'],"
+                        + "'rationale':'So you get 3150 m.',"
+                        + "'sources':['Common practice, no source']}";
+        assertThat(Frozen.write(CHOICE)).isEqualTo(quoted(choice));
+        assertThat(Frozen.write(CHOICE_KEY)).isEqualTo(quoted(choiceKey.formatted(belief)));
+        assertThat(Frozen.write(NUMBER_KEY)).isEqualTo(quoted(numberKey.formatted(belief)));
+    }
+
+    @Test
+    void theOrderOfKeysDoesNotMatter() {
+        String turned = "{'unit':'m','stem':'How far, “over ground”?','kind':'number'}";
+        assertThat(Frozen.readShown(quoted(turned))).isEqualTo(NUMBER);
+    }
+
+    @Test
+    void anUnknownFieldIsRefused() {
+        refuses("{'kind':'number','stem':'How far?','unit':'m','hint':'far'}");
+    }
+
+    @Test
+    void aFieldLeftOutIsRefused() {
+        refuses("{'kind':'number','stem':'How far?'}");
+    }
+
+    @Test
+    void aNullIsRefused() {
+        refuses("{'kind':'number','stem':'How far?','unit':null}");
+    }
+
+    @Test
+    void anotherKindIsRefused() {
+        refuses("{'kind':'essay','stem':'How far?'}");
+    }
+
+    @Test
+    void aTextAfterTheItemIsRefused() {
+        refuses("{'kind':'number','stem':'How far?','unit':'m'} {}");
+    }
+
+    @Test
+    void aDecimalThatIsNoTextIsRefused() {
+        String key = Frozen.write(NUMBER_KEY).replace("\"3150\"", "3150");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Frozen.readKey(key))
+                .withMessageContaining("a decimal is kept as a text");
+    }
+
+    @Test
+    void aDecimalWithAnExponentIsRefused() {
+        String key = Frozen.write(NUMBER_KEY).replace("\"3150\"", "\"1e999999999\"");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Frozen.readKey(key))
+                .withMessageContaining("not a decimal: '1e999999999'");
+    }
+
+    @Test
+    void aWrongNumberPointsToTheFirstBeliefThatCoversIt() {
+        assertThat(NUMBER_KEY.findBelief(new BigDecimal("5174.40"))).contains(BELIEF);
+        assertThat(NUMBER_KEY.findBelief(new BigDecimal("5385.61"))).isEmpty();
+    }
+
+    @Test
+    void aWrongOptionPointsToItsBelief() {
+        assertThat(CHOICE_KEY.findBelief("C")).contains(BELIEF);
+        assertThat(CHOICE_KEY.findBelief("B")).isEmpty();
+    }
+
+    private static void refuses(String json) {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Frozen.readShown(quoted(json)))
+                .withMessageStartingWith("not a frozen item: ");
+    }
+
+    private static String quoted(String json) {
+        return json.replace('\'', '"');
+    }
+}

@@ -1,0 +1,58 @@
+package org.groundline.bank;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.FieldSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+
+/// The JSON Schemas and the loader agree, so that an editor does not promise what will not load.
+class SchemaTest {
+    /// Without those that are no YAML, or YAML that only this loader refuses.
+    static final List<Broken> BROKEN =
+            Broken.all().stream()
+                    .filter(b -> b.findings().stream().noneMatch(f -> isYaml(f)))
+                    .toList();
+
+    @TempDir private Path folder;
+
+    private static boolean isYaml(String finding) {
+        return finding.matches(".*\\((yaml-syntax|yaml-feature|nesting|duplicate-key)\\)");
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @FieldSource("BROKEN")
+    void whatIsWrongInFormIsRefusedByTheSchemaAndNothingElse(Broken broken) {
+        SmallBank bank = SmallBank.copiedTo(folder);
+        broken.spoil(bank);
+        List<String> violations = Schemas.violations(broken.in(bank));
+        if (broken.form()) {
+            assertThat(violations).isNotEmpty();
+        } else {
+            assertThat(violations).isEmpty();
+        }
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("files")
+    void everyFileOfTheBankKeepsItsSchema(Path file) {
+        assertThat(Schemas.violations(file)).isEmpty();
+    }
+
+    static Stream<Path> files() throws IOException {
+        return Stream.concat(yaml(Schemas.BANK), yaml(SmallBank.SOUND));
+    }
+
+    private static Stream<Path> yaml(Path folder) throws IOException {
+        try (Stream<Path> files = Files.walk(folder)) {
+            return files.filter(f -> f.toString().endsWith(".yaml")).toList().stream();
+        }
+    }
+}

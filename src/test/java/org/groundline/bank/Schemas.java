@@ -1,0 +1,53 @@
+package org.groundline.bank;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.Error;
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+
+import org.snakeyaml.engine.v2.api.Load;
+import org.snakeyaml.engine.v2.api.LoadSettings;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+
+/// Holds bank files against the JSON Schemas that editors use.
+final class Schemas {
+    static final Path BANK = Path.of(System.getProperty("groundline.base", "."), "question-bank");
+
+    private static final Set<String> LISTS = Set.of("syllabus", "misconceptions", "sources");
+    private static final SchemaRegistry REGISTRY =
+            SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
+
+    private Schemas() {}
+
+    /// What the schema for this kind of file has against it.
+    static List<String> violations(Path file) {
+        String name = String.valueOf(file.getFileName()).replace(".yaml", "");
+        Schema schema = schema(LISTS.contains(name) ? name : "topic");
+        return schema.validate(json(file), InputFormat.JSON).stream().map(Error::toString).toList();
+    }
+
+    private static Schema schema(String kind) {
+        return REGISTRY.getSchema(text(BANK.resolve("schema/" + kind + ".schema.json")));
+    }
+
+    private static String json(Path file) {
+        Object value = new Load(LoadSettings.builder().build()).loadFromString(text(file));
+        return new ObjectMapper().valueToTree(value).toString();
+    }
+
+    private static String text(Path file) {
+        try {
+            return Files.readString(file);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

@@ -1,0 +1,197 @@
+package org.groundline.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+
+import org.groundline.bank.SmallBank;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import picocli.CommandLine;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Path;
+
+class BankCommandTest {
+    private static final String SOUND = SmallBank.SOUND.toString();
+    private static final String GIVEN = "airspeed=40 km/h,glide_ratio=8,wind=10 km/h,height=400 m";
+
+    @TempDir private Path folder;
+
+    private record Run(int exit, String out, String err) {}
+
+    private static Run run(String... arguments) {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        int exit =
+                new CommandLine(new BankCommand())
+                        .setOut(new PrintWriter(out))
+                        .setErr(new PrintWriter(err))
+                        .execute(arguments);
+        return new Run(exit, out.toString(), err.toString());
+    }
+
+    private static JsonNode json(Run run) throws Exception {
+        return new ObjectMapper().readTree(run.out());
+    }
+
+    private String spoilt() {
+        return SmallBank.copiedTo(folder)
+                .replace("EQU/EQU-1-harness.yaml", "level: recall", "level: easy")
+                .folder()
+                .toString();
+    }
+
+    @Test
+    void checkTellsWhatIsInASoundBank() {
+        String modules = "EQU: 2 fixed, 0 numeric\nAER: 0 fixed, 1 numeric\n";
+        String sum = "2 fixed and 1 numeric questions, 4 misconceptions; 0 errors, 0 warnings\n";
+        assertThat(run("check", "--bank", SOUND)).isEqualTo(new Run(0, modules + sum, ""));
+    }
+
+    @Test
+    void checkTellsPeopleOfErrorsOnStandardError() {
+        Run run = run("check", "--bank", spoilt());
+        assertThat(run.exit()).isEqualTo(1);
+        assertThat(run.err())
+                .isEqualTo(
+                        "EQU/EQU-1-harness.yaml:5: error: question leg-straps-open-at-launch has"
+                                + " the unknown level 'easy'; write one of recall, apply, judge"
+                                + " (value)\n");
+        assertThat(run.out()).endsWith("4 misconceptions; 1 errors, 0 warnings\n");
+    }
+
+    @Test
+    void checkTellsProgramsInJson() throws Exception {
+        Run run = run("check", "--bank", spoilt(), "--format", "json");
+        assertThat(run.exit()).isEqualTo(1);
+        assertThat(json(run))
+                .isEqualTo(
+                        new ObjectMapper()
+                                .readTree(
+                                        """
+                                        {"fixed": 1, "numeric": 1, "misconceptions": 4,
+                                         "modules": {"EQU": {"fixed": 1, "numeric": 0},
+                                                     "AER": {"fixed": 0, "numeric": 1}},
+                                         "findings": [{"level": "error",
+                                            "file": "EQU/EQU-1-harness.yaml", "line": 5,
+                                            "rule": "value",
+                                            "message": "question leg-straps-open-at-launch has the\
+                                         unknown level 'easy'; write one of recall, apply, judge"}]}
+                                        """));
+    }
+
+    @Test
+    void withoutAFolderTheBankOfTheProgramIsMeant() throws Exception {
+        Run run = run("check", "--format", "json");
+        assertThat(json(run).path("modules").fieldNames())
+                .toIterable()
+                .containsExactly("EQU", "AER", "SAF");
+    }
+
+    /// 400 m of height, 8 to 1, 30 of 40 km/h left over ground: 400 × 8 × 30 / 40 = 2400 m.
+    @Test
+    void evaluateComputesAnAnswerForGivenValues() throws Exception {
+        Run run =
+                run(
+                        "evaluate",
+                        "glide-distance-in-wind",
+                        "--bank",
+                        SOUND,
+                        "--given",
+                        GIVEN,
+                        "--format",
+                        "json");
+        assertThat(run.exit()).isZero();
+        assertThat(json(run).path("answer").decimalValue()).isEqualByComparingTo("2400");
+        assertThat(json(run).path("unit").asText()).isEqualTo("m");
+        assertThat(json(run).path("steps")).hasSize(2);
+    }
+
+    @Test
+    void evaluateWritesForPeople() {
+        Run run = run("evaluate", "glide-distance-in-wind", "--bank", SOUND, "--given", GIVEN);
+        assertThat(run.exit()).isZero();
+        assertThat(run.out()).contains("printed: 2400 m\n");
+    }
+
+    @Test
+    void evaluateRefusesAMissingValue() {
+        Run run = run("evaluate", "glide-distance-in-wind", "--bank", SOUND, "--given", "wind=5 m");
+        assertThat(run.exit()).isEqualTo(2);
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err()).isNotEmpty();
+    }
+
+    @Test
+    void evaluateRefusesAFixedQuestion() {
+        Run run = run("evaluate", "lowest-sink-rate", "--bank", SOUND, "--given", "wind=5 m");
+        assertThat(run.exit()).isEqualTo(2);
+        assertThat(run.err()).startsWith("'lowest-sink-rate' is a fixed question");
+    }
+
+    @Test
+    void anUnknownQuestionIsAWrongCall() {
+        Run run = run("sample", "no-such-question", "--bank", SOUND);
+        assertThat(run.exit()).isEqualTo(2);
+        assertThat(run.err()).startsWith("There is no question 'no-such-question' in the bank.\n");
+    }
+
+    @Test
+    void aBrokenBankCannotBeSampled() {
+        Run run = run("sample", "lowest-sink-rate", "--bank", spoilt());
+        assertThat(run.exit()).isEqualTo(1);
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err()).startsWith("EQU/EQU-1-harness.yaml:5: error: ");
+    }
+
+    @Test
+    void sampleShowsAQuestionWithItsKey() {
+        assertThat(run("sample", "lowest-sink-rate", "--bank", SOUND, "--seed", "5").out())
+                .isEqualTo(
+                        """
+                        seed 5: Which of these sink rates is the lowest one?
+                          A  1.2 m/s
+                          B  3.5 m/s
+                          C  10 m/s
+                          key: A
+                        """);
+    }
+
+    @Test
+    void sampleShowsAsManyAsAskedFor() throws Exception {
+        Run run =
+                run(
+                        "sample",
+                        "glide-distance-in-wind",
+                        "--bank",
+                        SOUND,
+                        "--count",
+                        "3",
+                        "--seed",
+                        "9",
+                        "--format",
+                        "json");
+        assertThat(json(run)).hasSize(3);
+        assertThat(json(run).get(2).path("seed").asLong()).isEqualTo(11);
+        assertThat(json(run).get(0).path("shown").path("kind").asText()).isEqualTo("number");
+        assertThat(json(run).get(0).path("key").path("mistakes")).hasSize(2);
+    }
+
+    @Test
+    void anUnknownFormatIsAWrongCall() {
+        Run run = run("check", "--bank", SOUND, "--format", "xml");
+        assertThat(run.exit()).isEqualTo(2);
+        assertThat(run.err()).contains("'xml' is not text or json");
+    }
+
+    @Test
+    void withoutACommandTheUsageIsShown() {
+        Run run = run();
+        assertThat(run.exit()).isEqualTo(2);
+        assertThat(run.err()).contains("check", "evaluate", "sample", "Exit codes:");
+    }
+}
