@@ -4,6 +4,7 @@ import ch.qos.logback.classic.Logger;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.resolve.DirectoryCodeResolver;
+import gg.jte.runtime.Constants;
 
 import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 
@@ -77,7 +78,12 @@ class Generate {
 
     private static void pages(Path templates, Path out) throws IOException {
         Files.createDirectories(out);
-        TemplateEngine.create(new DirectoryCodeResolver(templates), out, ContentType.Html)
+        TemplateEngine.create(
+                        new DirectoryCodeResolver(templates),
+                        out,
+                        ContentType.Html,
+                        null,
+                        Constants.PACKAGE_NAME_PRECOMPILED)
                 .generateAll();
     }
 

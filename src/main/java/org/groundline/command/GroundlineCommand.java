@@ -5,7 +5,8 @@ import picocli.CommandLine.Command;
 
 /// The command line: what stands before each command, and what every failure looks like.
 ///
-/// Exit codes: 0 done · 1 the work found faults, or could not be done as things stand · 2 the command itself is not understood.
+/// Exit codes: 0 done · 1 the work found faults, or could not be done as things stand · 2 the
+/// command itself is not understood.
 @Command(
         name = "groundline",
         mixinStandardHelpOptions = true,
@@ -13,15 +14,16 @@ import picocli.CommandLine.Command;
         description = "Ground-school theory tests and course records for free-flight schools.",
         subcommands = {ServeCommand.class, MigrateCommand.class, BankCommand.class})
 public final class GroundlineCommand implements Runnable {
-    @CommandLine.Spec private CommandLine.Model.CommandSpec spec = CommandLine.Model.CommandSpec.create();
+    @CommandLine.Spec
+    private CommandLine.Model.CommandSpec spec = CommandLine.Model.CommandSpec.create();
 
     @Override
     public void run() {
         spec.commandLine().usage(spec.commandLine().getOut());
     }
 
-    /// Carries a command line out and returns its exit code. Refusals are printed as they are, for the person who typed the command;
-    /// other failures with what the program knows about them.
+    /// Carries a command line out and returns its exit code. Refusals are printed as they are, for
+    /// the person who typed the command; other failures with what the program knows about them.
     public static int execute(String... args) {
         return new CommandLine(new GroundlineCommand())
                 .setExecutionExceptionHandler(

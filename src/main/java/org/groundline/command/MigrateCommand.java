@@ -1,12 +1,15 @@
 package org.groundline.command;
 
-import java.util.concurrent.Callable;
 import org.groundline.database.Migrations;
+
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 
-/// Brings an own PostgreSQL to the schema of this program. The embedded one is brought there by `serve`.
+import java.util.concurrent.Callable;
+
+/// Brings an own PostgreSQL to the schema of this program. The embedded one is brought there by
+/// `serve`.
 @Command(
         name = "migrate",
         mixinStandardHelpOptions = true,

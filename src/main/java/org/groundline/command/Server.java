@@ -1,16 +1,5 @@
 package org.groundline.command;
 
-import java.io.IOException;
-import java.nio.file.Path;
-import java.time.InstantSource;
-import java.util.ArrayDeque;
-import java.util.ArrayList;
-import java.util.Deque;
-import java.util.List;
-import java.util.Map;
-import java.util.concurrent.Executors;
-import java.util.concurrent.ScheduledExecutorService;
-import java.util.concurrent.TimeUnit;
 import org.groundline.bank.Questions;
 import org.groundline.database.Address;
 import org.groundline.database.Database;
@@ -27,7 +16,20 @@ import org.groundline.web.WebServer;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
-/// The whole server: what was started first is stopped last, so that no answer on its way is cut off.
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.InstantSource;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+
+/// The whole server: what was started first is stopped last, so that no answer on its way is cut
+/// off.
 final class Server implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(Server.class);
     private static final int OVERDUE_SECONDS = 10;
@@ -42,14 +44,16 @@ final class Server implements AutoCloseable {
 
     /// Opens the database and brings it to the schema of this program, if it is the embedded one.
     Doors open(Start start) throws IOException {
-        Database database = start.settings().external() ? external(start.settings()) : embedded(start.data());
+        Database database =
+                start.settings().external() ? external(start.settings()) : embedded(start.data());
         ServerRole.requireFit(database);
         var clock = new DatabaseClock(InstantSource.system());
         clock.measure(database);
         AnswerWriter writer = keep(AnswerWriter.start(database));
         List<String> undurable = ServerRole.undurable(database);
         readiness = new Readiness(() -> reasons(clock, undurable));
-        Doors doors = Doors.on(Foundation.on(database, clock), start.bank(), writer, readiness::holds);
+        Doors doors =
+                Doors.on(Foundation.on(database, clock), start.bank(), writer, readiness::holds);
         keepTime(clock, database, doors);
         return doors;
     }
@@ -64,30 +68,40 @@ final class Server implements AutoCloseable {
     }
 
     private Database external(Settings settings) {
-        Database database = keep(Database.open(settings.serverAt()));
-        ServerRole.requireMigrated(database, Migrations.newest());
-        return database;
+        Migrations.requireApplied(settings.serverAt());
+        return keep(Database.open(settings.serverAt()));
     }
 
     private static List<String> reasons(DatabaseClock clock, List<String> undurable) {
         List<String> reasons = new ArrayList<>();
         if (!clock.trustworthy()) {
-            reasons.add("This machine's clock differs from the database's by " + clock.offset() + ".");
+            reasons.add(
+                    "This machine's clock differs from the database's by " + clock.offset() + ".");
         }
         for (String setting : undurable) {
-            reasons.add("PostgreSQL's " + setting + " is off: a crash may lose answers that were acknowledged.");
+            reasons.add(
+                    "PostgreSQL's "
+                            + setting
+                            + " is off: a crash may lose answers that were acknowledged.");
         }
         return reasons;
     }
 
     private void keepTime(DatabaseClock clock, Database database, Doors doors) {
         ScheduledExecutorService jobs =
-                Executors.newSingleThreadScheduledExecutor(Thread.ofVirtual().name("jobs").factory());
+                Executors.newSingleThreadScheduledExecutor(
+                        Thread.ofVirtual().name("jobs").factory());
         running.push(jobs::close);
         jobs.scheduleWithFixedDelay(
-                logged(() -> clock.measure(database)), CLOCK_SECONDS, CLOCK_SECONDS, TimeUnit.SECONDS);
+                logged(() -> clock.measure(database)),
+                CLOCK_SECONDS,
+                CLOCK_SECONDS,
+                TimeUnit.SECONDS);
         jobs.scheduleWithFixedDelay(
-                logged(() -> closeOverdue(doors)), OVERDUE_SECONDS, OVERDUE_SECONDS, TimeUnit.SECONDS);
+                logged(() -> closeOverdue(doors)),
+                OVERDUE_SECONDS,
+                OVERDUE_SECONDS,
+                TimeUnit.SECONDS);
     }
 
     /// A job that fails is told about and tried again at its next time; nobody else would see it.

@@ -1,14 +1,15 @@
 package org.groundline.command;
 
-import java.util.Map;
-import java.util.Optional;
 import org.groundline.database.Address;
 import org.groundline.error.Refusal;
+
+import java.util.Map;
+import java.util.Optional;
 
 /// What the environment says about an own PostgreSQL.
 ///
 /// @param server where and as whom the server logs in; empty for the embedded database
-/// @param owner  who owns the tables; needed by `migrate` only
+/// @param owner who owns the tables; needed by `migrate` only
 record Settings(Optional<Address> server, Optional<Address> owner) {
     private static final String URL = "GROUNDLINE_DB_URL";
     private static final String USER = "GROUNDLINE_DB_USER";
@@ -22,15 +23,25 @@ record Settings(Optional<Address> server, Optional<Address> owner) {
             return new Settings(Optional.empty(), Optional.empty());
         }
         if (!url.startsWith("jdbc:postgresql:")) {
-            throw new Refusal.Invalid(URL, URL + " begins with jdbc:postgresql:// and names host, port and database.");
+            throw new Refusal.Invalid(
+                    URL,
+                    URL + " begins with jdbc:postgresql:// and names host, port and database.");
         }
         Optional<Address> owner =
                 environment.containsKey(OWNER_USER)
-                        ? Optional.of(new Address(url, needed(environment, OWNER_USER), needed(environment, OWNER_PASSWORD)))
+                        ? Optional.of(
+                                new Address(
+                                        url,
+                                        needed(environment, OWNER_USER),
+                                        needed(environment, OWNER_PASSWORD)))
                         : Optional.empty();
         Optional<Address> server =
                 environment.containsKey(USER)
-                        ? Optional.of(new Address(url, needed(environment, USER), needed(environment, PASSWORD)))
+                        ? Optional.of(
+                                new Address(
+                                        url,
+                                        needed(environment, USER),
+                                        needed(environment, PASSWORD)))
                         : Optional.empty();
         return new Settings(server, owner);
     }
@@ -46,7 +57,15 @@ record Settings(Optional<Address> server, Optional<Address> owner) {
     /// The server's own log-in at the PostgreSQL given.
     Address serverAt() {
         return server.orElseThrow(
-                () -> new Refusal.Invalid(USER, URL + " is set, so " + USER + " and " + PASSWORD + " must be set, too."));
+                () ->
+                        new Refusal.Invalid(
+                                USER,
+                                URL
+                                        + " is set, so "
+                                        + USER
+                                        + " and "
+                                        + PASSWORD
+                                        + " must be set, too."));
     }
 
     /// The owner's log-in at the PostgreSQL given.
@@ -54,7 +73,14 @@ record Settings(Optional<Address> server, Optional<Address> owner) {
         return owner.orElseThrow(
                 () ->
                         new Refusal.Invalid(
-                                OWNER_USER, "`migrate` needs " + URL + ", " + OWNER_USER + " and " + OWNER_PASSWORD + "."));
+                                OWNER_USER,
+                                "`migrate` needs "
+                                        + URL
+                                        + ", "
+                                        + OWNER_USER
+                                        + " and "
+                                        + OWNER_PASSWORD
+                                        + "."));
     }
 
     /// Whether a PostgreSQL was given.

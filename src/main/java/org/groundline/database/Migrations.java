@@ -2,6 +2,7 @@ package org.groundline.database;
 
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.MigrationInfo;
+import org.groundline.error.Refusal;
 
 import java.util.Map;
 
@@ -18,10 +19,14 @@ public final class Migrations {
         return flyway(owner, serverRole).migrate().migrationsExecuted;
     }
 
-    /// Returns the newest migration that this program carries.
-    static String newest(Address owner) {
-        MigrationInfo[] all = flyway(owner, "groundline").info().all();
-        return String.valueOf(all[all.length - 1].getVersion());
+    /// Refuses a database that the migrations of this program have not reached. Needs to read only.
+    public static void requireApplied(Address server) {
+        MigrationInfo[] pending = flyway(server, server.user()).info().pending();
+        if (pending.length > 0) {
+            throw new Refusal.Conflict(
+                    "The database lacks %d migrations, the first being %s. Run `groundline migrate` with the owner's log-in first."
+                            .formatted(pending.length, pending[0].getVersion()));
+        }
     }
 
     private static Flyway flyway(Address owner, String serverRole) {

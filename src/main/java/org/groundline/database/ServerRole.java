@@ -25,22 +25,6 @@ public final class ServerRole {
                 });
     }
 
-    /// Refuses a database that the migrations of this program have not reached.
-    public static void requireMigrated(Database database, String newest) {
-        String now =
-                database.outsideSchools(
-                        sql ->
-                                String.valueOf(
-                                        sql.fetchValue(
-                                                "select version from flyway_schema_history where success order by"
-                                                        + " installed_rank desc limit 1")));
-        if (!now.equals(newest)) {
-            throw new Refusal.Conflict(
-                    "The database is at schema %s and this program needs %s. Run `groundline migrate` with the owner's log-in first."
-                            .formatted(now, newest));
-        }
-    }
-
     /// Returns the settings that are off and would lose committed answers in a crash; empty where
     /// all is well.
     public static List<String> undurable(Database database) {

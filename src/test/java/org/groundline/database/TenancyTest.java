@@ -137,10 +137,12 @@ class TenancyTest {
 
     @Test
     void aDatabaseBehindTheProgramIsRefused() {
-        assertThatThrownBy(() -> ServerRole.requireMigrated(database, "9999"))
+        String empty = TestDatabase.createEmpty();
+
+        assertThatThrownBy(() -> Migrations.requireApplied(TestDatabase.asServer(empty)))
                 .isInstanceOf(Refusal.Conflict.class)
-                .hasMessageContaining("needs 9999")
+                .hasMessageContaining("lacks")
                 .hasMessageContaining("groundline migrate");
-        ServerRole.requireMigrated(database, Migrations.newest(TestDatabase.asOwner(name)));
+        Migrations.requireApplied(TestDatabase.asServer(name));
     }
 }
