@@ -110,7 +110,7 @@ class BankCommandTest {
         assertThat(json(run).path("unit").asText()).isEqualTo("m");
         assertThat(json(run).path("steps")).hasSize(3);
         assertThat(json(run).path("steps").get(0).asText())
-                .isEqualTo("Ground speed is airspeed minus headwind: 30\u00a0km/h.");
+                .isEqualTo("Ground speed is airspeed minus headwind: 30\u202fkm/h.");
     }
 
     @Test
