@@ -11,9 +11,12 @@ import org.groundline.bank.numeric.TemplateSource;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 
 /// Reads a numeric template and has it checked.
 final class TemplateReader {
+    private static final Pattern INDEX = Pattern.compile("\\[(\\d{1,4})]");
+
     private final Lists lists;
     private final HeadingReader headings;
     private final TemplateParts parts;
@@ -70,7 +73,14 @@ final class TemplateReader {
     }
 
     private static void note(Section section, Fault fault) {
-        String problem = "at " + fault.at() + ": " + fault.problem();
+        String problem = "at " + place(fault.at()) + ": " + fault.problem();
         section.noteAt(Rule.TEMPLATE, fault.at(), problem, fault.remedy());
+    }
+
+    /// The path as an author reads it: `mistakes[1].formula` is `mistakes 2, formula`.
+    private static String place(String path) {
+        return INDEX.matcher(path)
+                .replaceAll(index -> " " + (Integer.parseInt(index.group(1)) + 1))
+                .replace(".", ", ");
     }
 }

@@ -1,6 +1,7 @@
 package org.groundline.command;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.databind.MapperFeature;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
@@ -21,6 +22,7 @@ enum BankFormat {
     private static final JsonMapper MAPPER =
             JsonMapper.builder()
                     .disable(MapperFeature.AUTO_DETECT_IS_GETTERS)
+                    .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
                     .enable(SerializationFeature.INDENT_OUTPUT)
                     .build();
 

@@ -2,6 +2,7 @@ package org.groundline.bank;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.FieldSource;
@@ -11,6 +12,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /// The JSON Schemas and the loader agree, so that an editor does not promise what will not load.
@@ -44,6 +46,23 @@ class SchemaTest {
     @MethodSource("files")
     void everyFileOfTheBankKeepsItsSchema(Path file) {
         assertThat(Schemas.violations(file)).isEmpty();
+    }
+
+    /// The README shows a fixed question, a template and both lists, one after the other.
+    @Test
+    void theExamplesForAuthorsKeepTheSchemas() {
+        List<String> examples =
+                Pattern.compile("(?s)```yaml\n(.*?)```")
+                        .matcher(Schemas.text(Schemas.BANK.resolve("README.md")))
+                        .results()
+                        .map(block -> block.group(1))
+                        .toList();
+        assertThat(examples).hasSize(3);
+        String[] lists = examples.get(2).split("(?m)^(?=sources:)");
+        assertThat(Schemas.violations("topic", examples.get(0))).isEmpty();
+        assertThat(Schemas.violations("topic", "topic: AER-2\n" + examples.get(1))).isEmpty();
+        assertThat(Schemas.violations("misconceptions", lists[0])).isEmpty();
+        assertThat(Schemas.violations("sources", lists[1])).isEmpty();
     }
 
     static Stream<Path> files() throws IOException {

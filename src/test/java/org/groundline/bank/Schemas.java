@@ -30,20 +30,21 @@ final class Schemas {
     /// What the schema for this kind of file has against it.
     static List<String> violations(Path file) {
         String name = String.valueOf(file.getFileName()).replace(".yaml", "");
-        Schema schema = schema(LISTS.contains(name) ? name : "topic");
-        return schema.validate(json(file), InputFormat.JSON).stream().map(Error::toString).toList();
+        return violations(LISTS.contains(name) ? name : "topic", text(file));
+    }
+
+    /// What the schema of this kind has against a YAML text.
+    static List<String> violations(String kind, String yaml) {
+        Object value = new Load(LoadSettings.builder().build()).loadFromString(yaml);
+        String json = new ObjectMapper().valueToTree(value).toString();
+        return schema(kind).validate(json, InputFormat.JSON).stream().map(Error::toString).toList();
     }
 
     private static Schema schema(String kind) {
         return REGISTRY.getSchema(text(BANK.resolve("schema/" + kind + ".schema.json")));
     }
 
-    private static String json(Path file) {
-        Object value = new Load(LoadSettings.builder().build()).loadFromString(text(file));
-        return new ObjectMapper().valueToTree(value).toString();
-    }
-
-    private static String text(Path file) {
+    static String text(Path file) {
         try {
             return Files.readString(file);
         } catch (IOException e) {

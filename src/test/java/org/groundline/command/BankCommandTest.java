@@ -108,7 +108,9 @@ class BankCommandTest {
         assertThat(run.exit()).isZero();
         assertThat(json(run).path("answer").decimalValue()).isEqualByComparingTo("2400");
         assertThat(json(run).path("unit").asText()).isEqualTo("m");
-        assertThat(json(run).path("steps")).hasSize(2);
+        assertThat(json(run).path("steps")).hasSize(3);
+        assertThat(json(run).path("steps").get(0).asText())
+                .isEqualTo("Ground speed is airspeed minus headwind: 30\u202fkm/h.");
     }
 
     @Test
