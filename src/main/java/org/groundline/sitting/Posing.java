@@ -12,6 +12,7 @@ import org.groundline.sitting.ItemRepository.NewPaper;
 import org.jooq.DSLContext;
 
 import java.security.SecureRandom;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -35,6 +36,7 @@ final class Posing {
         UUID paper =
                 newPaper(tx, school.id(), blueprint.stakes(), Optional.of(blueprint.id()), seed);
         List<Question> questions = new PaperDraw(bank, blueprint, seed).questions();
+        keepVersions(tx, school.id(), questions);
         for (int i = 0; i < questions.size(); i++) {
             pose(
                     tx,
@@ -52,7 +54,17 @@ final class Posing {
 
     /// Poses one more question on a practice's paper.
     Item poseNext(DSLContext tx, School school, UUID paper, int position, Question question) {
+        keepVersions(tx, school.id(), List.of(question));
         return pose(tx, school, new Place(paper, position, seeds.nextLong()), question);
+    }
+
+    /// Copies the versions of the questions into the school where it lacks them, in the order of
+    /// their hashes: two papers assembled at once would otherwise wait for each other.
+    private void keepVersions(DSLContext tx, SchoolId school, List<Question> questions) {
+        var items = new ItemRepository(tx, school);
+        questions.stream()
+                .sorted(Comparator.comparing(Question::version))
+                .forEach(question -> items.insertQuestionVersion(question, foundation.now()));
     }
 
     private UUID newPaper(
@@ -77,11 +89,16 @@ final class Posing {
     private Item pose(DSLContext tx, School school, Place place, Question question) {
         Posed posed = bank.pose(question, place.seed());
         UUID id = foundation.ids().next();
-        var items = new ItemRepository(tx, school.id());
-        items.insertQuestionVersion(question, foundation.now());
-        items.insertItem(
-                new NewItem(
-                        id, place.paper(), place.position(), place.seed(), "en", question, posed));
+        new ItemRepository(tx, school.id())
+                .insertItem(
+                        new NewItem(
+                                id,
+                                place.paper(),
+                                place.position(),
+                                place.seed(),
+                                "en",
+                                question,
+                                posed));
         new KeyRepository(tx, school.id()).insert(id, posed.key());
         return new Item(
                 id,
