@@ -93,10 +93,13 @@ public final class Questions {
         return byModule.getOrDefault(module, List.of());
     }
 
+    public Optional<Misconception> findMisconception(String id) {
+        return Optional.ofNullable(misconceptions.get(id));
+    }
+
     /// @throws Refusal.NotFound if there is none
     public Misconception misconception(String id) {
-        return Optional.ofNullable(misconceptions.get(id))
-                .orElseThrow(() -> missing("misconception", id));
+        return findMisconception(id).orElseThrow(() -> missing("misconception", id));
     }
 
     /// @throws Refusal.NotFound if there is none

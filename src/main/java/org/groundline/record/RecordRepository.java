@@ -1,5 +1,6 @@
 package org.groundline.record;
 
+import static org.groundline.database.schema.Tables.ANSWER;
 import static org.groundline.database.schema.Tables.DEBRIEF;
 import static org.groundline.database.schema.Tables.DEMONSTRATION;
 import static org.groundline.database.schema.Tables.ITEM;
@@ -112,6 +113,7 @@ final class RecordRepository {
                         ITEM.TOPIC,
                         ITEM.SHOWN,
                         MARK.VERDICT,
+                        coalesce(ANSWER.RAW, inline("")).as(ANSWER.RAW),
                         coalesce(MARK.MISCONCEPTION, inline("")).as(MARK.MISCONCEPTION),
                         talks)
                 .from(SITTING)
@@ -121,6 +123,8 @@ final class RecordRepository {
                 .on(MARK.SCHOOL_ID.eq(RESULT.SCHOOL_ID), MARK.RUN_ID.eq(RESULT.CURRENT))
                 .join(ITEM)
                 .on(ITEM.SCHOOL_ID.eq(MARK.SCHOOL_ID), ITEM.ID.eq(MARK.ITEM_ID))
+                .leftJoin(ANSWER)
+                .on(ANSWER.SCHOOL_ID.eq(MARK.SCHOOL_ID), ANSWER.CLIENT_ID.eq(MARK.ANSWER_ID))
                 .where(
                         countedSittingOf(subjects),
                         MARK.SAFETY_CRITICAL.isTrue(),
@@ -143,6 +147,7 @@ final class RecordRepository {
                                                 row.get(SITTING.ID),
                                                 row.get(ITEM.TOPIC),
                                                 Frozen.readShown(row.get(ITEM.SHOWN).data()),
+                                                row.get(ANSWER.RAW),
                                                 row.get(MARK.VERDICT),
                                                 row.get(MARK.MISCONCEPTION),
                                                 row.get(talks))));

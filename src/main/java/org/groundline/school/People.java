@@ -17,6 +17,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 
 /// The people of a school, their roles, intakes and authorisations.
 public final class People {
@@ -298,6 +299,21 @@ public final class People {
                 .inSchool(
                         school.id(),
                         tx -> new PersonRepository(tx, school.id()).getPerson(subject));
+    }
+
+    /// Returns the names of everybody in the school, by subject, for showing who did what.
+    public Map<UUID, String> namesIn(School school) {
+        return foundation
+                .database()
+                .inSchool(
+                        school.id(),
+                        tx ->
+                                new PersonRepository(tx, school.id())
+                                        .listAll().stream()
+                                                .collect(
+                                                        Collectors.toMap(
+                                                                p -> p.subject().value(),
+                                                                Person::name)));
     }
 
     /// Returns a person's intakes, the newest first.

@@ -50,6 +50,7 @@ class ModuleRecordTest {
                 UUID.randomUUID(),
                 "EQU-1",
                 new Shown.Number("?", "m"),
+                "12",
                 "wrong",
                 "",
                 0);

@@ -1,0 +1,27 @@
+package org.groundline.web.staff;
+
+import org.groundline.record.ModuleState;
+import org.groundline.web.request.Percent;
+
+/// A module's state as a word and the class that carries its sign.
+///
+/// @param style class of the style sheet
+/// @param text what is written
+public record StateWords(String style, String text) {
+    /// Puts a state into words.
+    public static StateWords of(ModuleState state, StaffWords words, Dates dates) {
+        return switch (state) {
+            case ModuleState.SignedOff signed ->
+                    new StateWords("signed", words.signed(dates.day(signed.at())));
+            case ModuleState.Ready ready -> new StateWords("ready", words.ready());
+            case ModuleState.Sitting sitting -> new StateWords("begun", words.sittingNow());
+            case ModuleState.Passed passed ->
+                    new StateWords("talk", words.passed(passed.talks(), passed.demonstrations()));
+            case ModuleState.NotPassed not ->
+                    new StateWords(
+                            "missing",
+                            words.notPassed(Percent.whole(not.hundredths(), not.possible())));
+            case ModuleState.NotBegun not -> new StateWords("untouched", words.notBegun());
+        };
+    }
+}
