@@ -36,6 +36,7 @@ class ArchitectureTest {
                     List.of("sitting"),
                     List.of("record"),
                     List.of("insight"),
+                    List.of("demo"),
                     List.of("web"),
                     List.of("command"));
 

@@ -3,6 +3,8 @@ package org.groundline.command;
 import org.groundline.bank.BankFault;
 import org.groundline.bank.BankLocation;
 import org.groundline.bank.Questions;
+import org.groundline.demo.DemoSchools;
+import org.groundline.ledger.Foundation;
 import org.groundline.web.Doors;
 import org.jspecify.annotations.Nullable;
 
@@ -14,6 +16,7 @@ import picocli.CommandLine.Spec;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 
@@ -81,8 +84,10 @@ final class ServeCommand implements Callable<Integer> {
         Doors doors =
                 server.open(new Server.Start(Settings.of(System.getenv()), folder, questions));
         PrintWriter out = spec.commandLine().getOut();
+        Optional<DemoSchools> demoSchool = demo ? demoSchool(doors, out) : Optional.empty();
         String address = "http://localhost:" + server.listen(doors, host, port);
         out.println("Groundline is at " + address);
+        demoSchool.ifPresent(school -> printLogIns(school, address, out));
         if (doors.schools().listSchools().isEmpty()) {
             out.println(
                     "Set up the first school at "
@@ -92,5 +97,31 @@ final class ServeCommand implements Callable<Integer> {
             out.println("The link works once, for seven days.");
         }
         out.flush();
+    }
+
+    /// Makes the demo school on a server without any school; elsewhere finds it.
+    private static Optional<DemoSchools> demoSchool(Doors doors, PrintWriter out) {
+        Foundation foundation = doors.foundation();
+        var demoSchools = new DemoSchools(foundation.database(), foundation.clock(), doors.bank());
+        if (doors.schools().listSchools().isEmpty()) {
+            out.println("Making the demo school; this takes some seconds, once.");
+            out.flush();
+            demoSchools.make();
+        } else if (!demoSchools.exists()) {
+            out.println(
+                    "This server has a school already; the demo school is made on an empty one only.");
+            return Optional.empty();
+        }
+        return Optional.of(demoSchools);
+    }
+
+    private static void printLogIns(DemoSchools school, String address, PrintWriter out) {
+        out.printf(
+                "Demo school at %s/%s; all of it is invented. Log in as%n", address, school.code());
+        String line = "  %-31s %-34s %s%n";
+        out.printf(line, "role", "e-mail", "password");
+        for (DemoSchools.LogIn logIn : school.listLogIns()) {
+            out.printf(line, logIn.role(), logIn.email(), logIn.password());
+        }
     }
 }

@@ -54,11 +54,12 @@ final class Server implements AutoCloseable {
         readiness = new Readiness(() -> reasons(clock, undurable));
         Doors doors =
                 Doors.on(Foundation.on(database, clock), start.bank(), writer, readiness::holds);
-        keepTime(clock, database, doors);
+        jobs = () -> keepTime(clock, database, doors);
         return doors;
     }
 
     private Readiness readiness = new Readiness(List::of);
+    private Runnable jobs = () -> {};
 
     private Database embedded(Path data) throws IOException {
         EmbeddedPostgres postgres = keep(EmbeddedPostgres.start(data, Map.of()));
@@ -121,8 +122,9 @@ final class Server implements AutoCloseable {
         }
     }
 
-    /// Starts to answer and returns the port.
+    /// Starts the jobs and begins to answer; returns the port.
     int listen(Doors doors, String host, int port) {
+        jobs.run();
         return keep(WebServer.start(doors, readiness, host, port)).port();
     }
 

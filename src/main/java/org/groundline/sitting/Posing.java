@@ -16,23 +16,35 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.LongSupplier;
 
-/// Poses questions: turns them into items and freezes these. The seed of a paper comes from the
-/// machine's secure generator, so that nobody can foretell a paper; everything after it follows
-/// from the seed.
+/// Poses questions: turns them into items and freezes these. The seed of a paper comes from whoever
+/// opens the doors, as a rule from the machine's secure generator, so that nobody can foretell a
+/// paper; everything after it follows from the seed.
 final class Posing {
     private final Foundation foundation;
     private final Questions bank;
-    private final SecureRandom seeds = new SecureRandom();
+    private final LongSupplier seeds;
 
-    Posing(Foundation foundation, Questions bank) {
+    Posing(Foundation foundation, Questions bank, LongSupplier seeds) {
         this.foundation = foundation;
         this.bank = bank;
+        this.seeds = seeds;
+    }
+
+    /// Seeds that nobody can foretell.
+    static LongSupplier secureSeeds() {
+        return new SecureRandom()::nextLong;
+    }
+
+    /// Draws an order of questions.
+    List<Question> shuffle(List<Question> questions) {
+        return new SeededDraw(seeds.getAsLong()).shuffle(questions);
     }
 
     /// Assembles a paper by a blueprint and returns its id.
     UUID assemble(DSLContext tx, School school, Blueprint blueprint) {
-        long seed = seeds.nextLong();
+        long seed = seeds.getAsLong();
         UUID paper =
                 newPaper(tx, school.id(), blueprint.stakes(), Optional.of(blueprint.id()), seed);
         List<Question> questions = new PaperDraw(bank, blueprint, seed).questions();
@@ -49,13 +61,13 @@ final class Posing {
 
     /// Begins the paper of a practice, which grows by the item.
     UUID beginPractice(DSLContext tx, School school) {
-        return newPaper(tx, school.id(), Stakes.PRACTICE, Optional.empty(), seeds.nextLong());
+        return newPaper(tx, school.id(), Stakes.PRACTICE, Optional.empty(), seeds.getAsLong());
     }
 
     /// Poses one more question on a practice's paper.
     Item poseNext(DSLContext tx, School school, UUID paper, int position, Question question) {
         keepVersions(tx, school.id(), List.of(question));
-        return pose(tx, school, new Place(paper, position, seeds.nextLong()), question);
+        return pose(tx, school, new Place(paper, position, seeds.getAsLong()), question);
     }
 
     /// Copies the versions of the questions into the school where it lacks them, in the order of

@@ -6,7 +6,6 @@ import org.groundline.bank.NumericQuestion;
 import org.groundline.bank.Question;
 import org.groundline.bank.Questions;
 import org.groundline.bank.Topic;
-import org.groundline.chance.SeededDraw;
 import org.groundline.database.SchoolId;
 import org.groundline.database.Violation;
 import org.groundline.error.Refusal;
@@ -23,6 +22,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
+import java.util.function.LongSupplier;
 
 /// Practising a topic: one item at a time, the rationale after each answer. Counts for nothing.
 public final class Practices {
@@ -32,9 +32,15 @@ public final class Practices {
     private final Answers answers;
 
     public Practices(Foundation foundation, Questions bank, AnswerWriter writer) {
+        this(foundation, bank, writer, Posing.secureSeeds());
+    }
+
+    /// @param seeds what items are drawn with; whoever knows it can foretell every item
+    public Practices(
+            Foundation foundation, Questions bank, AnswerWriter writer, LongSupplier seeds) {
         this.foundation = foundation;
         this.bank = bank;
-        this.posing = new Posing(foundation, bank);
+        this.posing = new Posing(foundation, bank, seeds);
         this.answers = new Answers(foundation, writer);
     }
 
@@ -124,9 +130,7 @@ public final class Practices {
                 new ItemRepository(tx, actor.school().id())
                         .listRecentQuestions(
                                 actor.subject(), Stakes.PRACTICE, facts.scope(), 2 * all.size());
-        List<Question> drawn =
-                new SeededDraw(foundation.ids().random().getLeastSignificantBits()).shuffle(all);
-        return drawn.stream()
+        return posing.shuffle(all).stream()
                 .max(
                         Comparator.comparingInt(
                                 q ->

@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.LongSupplier;
 
 /// Sitting a test that counts: beginning it, answering, handing in, the result.
 public final class Sittings {
@@ -30,8 +31,18 @@ public final class Sittings {
     private final Scoring scoring;
 
     public Sittings(Foundation foundation, Questions bank, AnswerWriter writer, Openings openings) {
+        this(foundation, bank, writer, openings, Posing.secureSeeds());
+    }
+
+    /// @param seeds what papers are drawn with; whoever knows it can foretell every paper
+    public Sittings(
+            Foundation foundation,
+            Questions bank,
+            AnswerWriter writer,
+            Openings openings,
+            LongSupplier seeds) {
         this.foundation = foundation;
-        this.posing = new Posing(foundation, bank);
+        this.posing = new Posing(foundation, bank, seeds);
         this.openings = openings;
         this.answers = new Answers(foundation, writer);
         this.scoring = new Scoring(foundation);

@@ -1,0 +1,63 @@
+package org.groundline.demo;
+
+import org.groundline.bank.Questions;
+import org.groundline.database.Database;
+import org.groundline.ledger.Foundation;
+import org.groundline.record.Debriefs;
+import org.groundline.record.Demonstrations;
+import org.groundline.record.SignOffs;
+import org.groundline.record.StudentRecords;
+import org.groundline.school.Logins;
+import org.groundline.school.People;
+import org.groundline.school.Schools;
+import org.groundline.sitting.AnswerWriter;
+import org.groundline.sitting.Openings;
+import org.groundline.sitting.Practices;
+import org.groundline.sitting.Sittings;
+
+import java.time.InstantSource;
+
+/// The doors through which the invented school's people act, on a clock and with seeds of their
+/// own.
+record DemoDoors(
+        Foundation foundation,
+        Questions bank,
+        KnownSeeds seeds,
+        Schools schools,
+        People people,
+        Logins logins,
+        Openings openings,
+        Sittings sittings,
+        Practices practices,
+        StudentRecords records,
+        Debriefs debriefs,
+        Demonstrations demonstrations,
+        SignOffs signOffs) {
+    /// Builds the doors. Tests may be held at any time: they count for nobody real.
+    static DemoDoors on(
+            Database database,
+            InstantSource clock,
+            Questions bank,
+            AnswerWriter writer,
+            KnownSeeds seeds) {
+        Foundation foundation = Foundation.on(database, clock);
+        var openings = new Openings(foundation, bank, () -> true);
+        var sittings = new Sittings(foundation, bank, writer, openings, seeds);
+        var records = new StudentRecords(foundation, bank.course(), sittings);
+        var logins = new Logins(foundation);
+        return new DemoDoors(
+                foundation,
+                bank,
+                seeds,
+                new Schools(foundation),
+                new People(foundation),
+                logins,
+                openings,
+                sittings,
+                new Practices(foundation, bank, writer, seeds),
+                records,
+                new Debriefs(foundation),
+                new Demonstrations(foundation, bank.course()),
+                new SignOffs(foundation, bank.course(), records, logins));
+    }
+}
