@@ -84,7 +84,7 @@ final class ServeCommand implements Callable<Integer> {
         Doors doors =
                 server.open(new Server.Start(Settings.of(System.getenv()), folder, questions));
         PrintWriter out = spec.commandLine().getOut();
-        Optional<DemoSchools> demoSchool = demo ? demoSchool(doors, out) : Optional.empty();
+        Optional<DemoSchools> demoSchool = demo ? demoSchool(server, doors, out) : Optional.empty();
         String address = "http://localhost:" + server.listen(doors, host, port);
         out.println("Groundline is at " + address);
         demoSchool.ifPresent(school -> printLogIns(school, address, out));
@@ -100,9 +100,11 @@ final class ServeCommand implements Callable<Integer> {
     }
 
     /// Makes the demo school on a server without any school; elsewhere finds it.
-    private static Optional<DemoSchools> demoSchool(Doors doors, PrintWriter out) {
+    private static Optional<DemoSchools> demoSchool(Server server, Doors doors, PrintWriter out) {
         Foundation foundation = doors.foundation();
-        var demoSchools = new DemoSchools(foundation.database(), foundation.clock(), doors.bank());
+        var demoSchools =
+                new DemoSchools(
+                        foundation.database(), foundation.clock(), doors.bank(), server::analyse);
         if (doors.schools().listSchools().isEmpty()) {
             out.println("Making the demo school; this takes some seconds, once.");
             out.flush();
@@ -118,7 +120,7 @@ final class ServeCommand implements Callable<Integer> {
     private static void printLogIns(DemoSchools school, String address, PrintWriter out) {
         out.printf(
                 "Demo school at %s/%s; all of it is invented. Log in as%n", address, school.code());
-        String line = "  %-31s %-34s %s%n";
+        String line = "  %-31s %-39s %s%n";
         out.printf(line, "role", "e-mail", "password");
         for (DemoSchools.LogIn logIn : school.listLogIns()) {
             out.printf(line, logIn.role(), logIn.email(), logIn.password());

@@ -18,6 +18,9 @@ import org.slf4j.LoggerFactory;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
 import java.time.InstantSource;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -60,11 +63,30 @@ final class Server implements AutoCloseable {
 
     private Readiness readiness = new Readiness(List::of);
     private Runnable jobs = () -> {};
+    private Runnable analyse = () -> {};
+
+    /// Renews the statistics that the embedded database plans its queries by, as its own job does
+    /// each minute. A given PostgreSQL belongs to somebody else and is left to its job.
+    void analyse() {
+        analyse.run();
+    }
+
+    private static void analyse(Address owner) {
+        try (Connection connection =
+                        DriverManager.getConnection(owner.url(), owner.user(), owner.password());
+                var statement = connection.createStatement()) {
+            statement.execute("analyze");
+        } catch (SQLException e) {
+            throw new IllegalStateException("the statistics were not renewed", e);
+        }
+    }
 
     private Database embedded(Path data) throws IOException {
         EmbeddedPostgres postgres = keep(EmbeddedPostgres.start(data, Map.of()));
         Address server = postgres.server();
-        Migrations.apply(postgres.owner(), server.user());
+        Address owner = postgres.owner();
+        Migrations.apply(owner, server.user());
+        analyse = () -> analyse(owner);
         return keep(Database.open(server));
     }
 

@@ -28,7 +28,7 @@ final class Evening {
     /// Answers the first item now, and enters the others into the agenda.
     static void begin(World world, Student student, String topic) {
         var evening = new Evening(world, student, topic);
-        evening.answerOne(evening.chance.between(4, 6));
+        evening.answerOne(evening.chance.between(5, 9));
     }
 
     private void answerOne(int left) {

@@ -69,16 +69,24 @@ final class Founding {
         return new Group(plan, intake.id());
     }
 
-    /// Enters some students and puts them into an intake.
+    /// Enters some students and puts them into an intake; together, as hashing passwords takes
+    /// long.
     void join(Group group, List<Roster.Student> students) {
-        Optional<Actor> by = Optional.of(world.as(chief()));
-        for (Roster.Student plan : students) {
-            SubjectId subject =
-                    enter(by, plan.given(), plan.family(), plan.email(), Set.of(Role.STUDENT));
-            world.doors().people().join(world.school(), by, group.intake(), subject);
-            Chance own = chance.of(plan.email());
-            var mind = new Mind(world.bank(), group.plan(), plan.ability(), own.of("mind"));
-            group.add(new Student(subject, plan.email(), mind, own));
-        }
+        Actor by = world.as(chief());
+        students.parallelStream().map(plan -> join(group, plan, by)).toList().forEach(group::add);
+    }
+
+    private Student join(Group group, Roster.Student plan, Actor by) {
+        SubjectId subject =
+                enter(
+                        Optional.of(by),
+                        plan.given(),
+                        plan.family(),
+                        plan.email(),
+                        Set.of(Role.STUDENT));
+        world.doors().people().join(world.school(), Optional.of(by), group.intake(), subject);
+        Chance own = chance.of(plan.email());
+        var mind = new Mind(world.bank(), group.plan(), plan.ability(), own.of("mind"));
+        return new Student(subject, plan.email(), mind, own);
     }
 }

@@ -17,7 +17,7 @@ final class History {
     private static final LocalTime MORNING = LocalTime.of(9, 0);
     private static final int REVERSED = 9;
     private static final Duration OPEN_SINCE = Duration.ofMinutes(26);
-    private static final Duration SITTING_SINCE = Duration.ofMinutes(14);
+    private static final Duration SITTING_SINCE = Duration.ofMinutes(8);
     private static final Duration LAST_JOINED = Duration.ofMinutes(3);
     private static final int MISSED_THE_TEST = 2;
 
@@ -44,7 +44,6 @@ final class History {
         List<Roster.Intake> intakes = world.roster().intakes();
         at(intakes.get(0).began(), () -> beginOlder(intakes.get(0)));
         at(intakes.get(1).began(), () -> beginYounger(intakes.get(1)));
-        at(REVERSED, this::reverse);
         world.agenda().runUntil(calendar.present());
     }
 
@@ -52,20 +51,8 @@ final class History {
         world.agenda().enter(calendar.at(daysBefore, MORNING), deed);
     }
 
-    private Group older() {
-        return groups.get(0);
-    }
-
-    private final List<Group> groups = new java.util.ArrayList<>();
-
-    private Group begin(Roster.Intake plan) {
-        Group group = founding.begin(plan);
-        groups.add(group);
-        return group;
-    }
-
     private void beginOlder(Roster.Intake plan) {
-        Group group = begin(plan);
+        Group group = founding.begin(plan);
         founding.join(group, plan.students());
         var lessons = new Lessons(world, calendar, group);
         lessons.practise(60, "EQU");
@@ -84,10 +71,11 @@ final class History {
         lessons.round(15, new Round(world, "SAF", first, 0, 0.85, 0));
         lessons.round(13, new Round(world, "SAF", first, 0.6, 0.5, 0.6));
         lessons.sitAgain(5, "SAF", first);
+        at(REVERSED, () -> reverseFirst(group, "EQU"));
     }
 
     private void beginYounger(Roster.Intake plan) {
-        Group group = begin(plan);
+        Group group = founding.begin(plan);
         int all = plan.students().size();
         founding.join(group, plan.students().subList(0, all - 1));
         var lessons = new Lessons(world, calendar, group);
@@ -132,13 +120,13 @@ final class History {
     }
 
     /// The chief instructor takes the first sign-off back.
-    private void reverse() {
-        for (Student student : older().students()) {
+    private void reverseFirst(Group group, String module) {
+        for (Student student : group.students()) {
             Optional<SignOff> standing =
                     world.doors()
                             .records()
                             .getRecord(world.as(chief), student.subject())
-                            .getModule("EQU")
+                            .getModule(module)
                             .standing();
             if (standing.isPresent()) {
                 reverse(student, standing.get());

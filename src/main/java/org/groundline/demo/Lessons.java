@@ -16,9 +16,12 @@ final class Lessons {
     private static final LocalTime EVENING = LocalTime.of(19, 10);
     private static final LocalTime TEST = LocalTime.of(10, 0);
     private static final LocalTime ROUND = LocalTime.of(15, 30);
+    private static final Duration SETTLING = Duration.ofMinutes(10);
+    private static final Duration EVERYBODY_WRITES = Duration.ofMinutes(20);
     private static final Duration WINDOW = Duration.ofHours(3);
     private static final int SECONDS_A_VISIT = 260;
     private static final int SECONDS_APART = 25;
+    private static final double DILIGENT = 0.6;
     private static final double STUDY = 0.2;
     private static final double STUDY_CONVINCES = 0.1;
     private static final double STUDY_AGAIN = 0.5;
@@ -34,12 +37,11 @@ final class Lessons {
         this.group = group;
     }
 
-    /// On an evening everybody practises one topic of a module, each another one.
+    /// On an evening the diligent practise a topic of a module, each another one.
     void practise(int daysBefore, String module) {
-        eachFrom(
+        studentsFrom(
                 calendar.at(daysBefore, EVENING),
-                SECONDS_A_VISIT,
-                student -> true,
+                student -> student.chance().of("evening " + daysBefore).happens(DILIGENT),
                 (student, place) -> practise(student, module, place));
     }
 
@@ -55,12 +57,13 @@ final class Lessons {
     void sit(int daysBefore, String module, String opener, Predicate<Student> concerned) {
         Instant at = calendar.at(daysBefore, TEST);
         world.agenda().enter(at, () -> sitTogether(open(module, opener, "Classroom"), concerned));
+        world.agenda().enter(at.plus(EVERYBODY_WRITES), world.analyse());
+        world.agenda().enter(at.plus(WINDOW), world.analyse());
     }
 
     private void sitTogether(UUID opening, Predicate<Student> concerned) {
-        eachFrom(
-                world.now().plus(Duration.ofMinutes(10)),
-                SECONDS_APART,
+        studentsFrom(
+                world.now().plus(SETTLING),
                 concerned,
                 (student, place) -> TestSitting.begin(world, student, opening));
     }
@@ -103,34 +106,42 @@ final class Lessons {
 
     /// In the afternoon an instructor goes round.
     void round(int daysBefore, Round round) {
-        eachFrom(
-                calendar.at(daysBefore, ROUND),
-                SECONDS_A_VISIT,
-                student -> true,
-                (student, place) -> round.visit(student));
+        Instant begin = calendar.at(daysBefore, ROUND);
+        world.agenda()
+                .enter(
+                        begin,
+                        () ->
+                                oneByOne(
+                                        begin,
+                                        SECONDS_A_VISIT,
+                                        group.students(),
+                                        (student, place) -> round.visit(student)));
     }
 
-    /// Does something with each student of the intake, one after the other. Who is concerned is
-    /// known only when it begins.
-    private void eachFrom(
-            Instant begin, int secondsApart, Predicate<Student> concerned, Visit visit) {
+    /// Students log in and do something, one beginning after the other. Who is concerned is known
+    /// only then.
+    private void studentsFrom(Instant begin, Predicate<Student> concerned, Deed deed) {
         world.agenda()
                 .enter(
                         begin,
                         () -> {
-                            List<Student> students =
-                                    group.students().stream().filter(concerned).toList();
-                            for (int i = 0; i < students.size(); i++) {
-                                int place = i;
-                                world.agenda()
-                                        .enter(
-                                                begin.plusSeconds((long) secondsApart * i),
-                                                () -> visit.to(students.get(place), place));
-                            }
+                            var students = group.students().stream().filter(concerned).toList();
+                            world.loggedIn().logIn(students.stream().map(Student::email).toList());
+                            oneByOne(begin, SECONDS_APART, students, deed);
                         });
     }
 
-    private interface Visit {
-        void to(Student student, int place);
+    private void oneByOne(Instant begin, int secondsApart, List<Student> students, Deed deed) {
+        for (int i = 0; i < students.size(); i++) {
+            int place = i;
+            world.agenda()
+                    .enter(
+                            begin.plusSeconds((long) secondsApart * i),
+                            () -> deed.of(students.get(place), place));
+        }
+    }
+
+    private interface Deed {
+        void of(Student student, int place);
     }
 }

@@ -27,7 +27,7 @@ import java.util.stream.Stream;
 /// the student holds. Its numbers are chosen so that the history looks like a school's.
 final class Mind {
     private static final double PULL = 2.4;
-    private static final double OWN_IDEA = 0.14;
+    private static final double OWN_IDEA = 0.11;
     private static final double YIELDS_TO_IDEA = 0.9;
     private static final double TOPIC_SPREAD = 0.4;
 
@@ -95,9 +95,9 @@ final class Mind {
 
     private static double difficulty(Level level) {
         return switch (level) {
-            case RECALL -> 0.0;
-            case APPLY -> 0.3;
-            case JUDGE -> 0.5;
+            case RECALL -> -0.7;
+            case APPLY -> -0.4;
+            case JUDGE -> -0.2;
         };
     }
 

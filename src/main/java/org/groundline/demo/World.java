@@ -7,7 +7,15 @@ import org.groundline.school.School;
 import java.time.Instant;
 
 /// What every part of the simulation works with.
-record World(Roster roster, DemoDoors doors, Agenda agenda, School school, LoggedIn loggedIn) {
+///
+/// @param analyse renews the statistics that the database plans its queries by
+record World(
+        Roster roster,
+        DemoDoors doors,
+        Agenda agenda,
+        School school,
+        LoggedIn loggedIn,
+        Runnable analyse) {
     Actor as(String email) {
         return loggedIn.as(email);
     }

@@ -2,6 +2,9 @@ package org.groundline.sitting;
 
 import static org.groundline.database.schema.Tables.ITEM;
 import static org.groundline.database.schema.Tables.ITEM_KEY;
+import static org.jooq.impl.DSL.any;
+import static org.jooq.impl.DSL.array;
+import static org.jooq.impl.DSL.select;
 
 import org.groundline.bank.Frozen;
 import org.groundline.bank.Key;
@@ -38,13 +41,17 @@ final class KeyRepository {
                 .fetchSingle(row -> Frozen.readKey(row.value1().data()));
     }
 
-    /// Returns the keys of a paper, by item.
+    /// Returns the keys of a paper, by item. The items are looked up first: joined, a database that
+    /// has no statistics yet reads all items once for every key of the school.
     Map<UUID, Key> keysOf(UUID paper) {
+        var items =
+                array(
+                        select(ITEM.ID)
+                                .from(ITEM)
+                                .where(ITEM.SCHOOL_ID.eq(school), ITEM.PAPER_ID.eq(paper)));
         return sql.select(ITEM_KEY.ITEM_ID, ITEM_KEY.KEY)
                 .from(ITEM_KEY)
-                .join(ITEM)
-                .on(ITEM.SCHOOL_ID.eq(ITEM_KEY.SCHOOL_ID), ITEM.ID.eq(ITEM_KEY.ITEM_ID))
-                .where(ITEM_KEY.SCHOOL_ID.eq(school), ITEM.PAPER_ID.eq(paper))
+                .where(ITEM_KEY.SCHOOL_ID.eq(school), ITEM_KEY.ITEM_ID.eq(any(items)))
                 .fetchMap(row -> row.value1(), row -> Frozen.readKey(row.value2().data()));
     }
 }
