@@ -16,6 +16,7 @@ import org.groundline.web.request.Guard;
 import org.groundline.web.request.Routes;
 import org.groundline.web.request.Routes.Route;
 import org.groundline.web.request.SecurityHeaders;
+import org.groundline.web.student.StudentPages;
 import org.slf4j.MDC;
 
 import java.security.SecureRandom;
@@ -59,6 +60,7 @@ public final class WebServer implements AutoCloseable {
     private static void addPages(Routes routes, Doors doors, Guard guard, Readiness readiness) {
         new HealthRoutes(readiness).addTo(routes);
         new AccountPages(doors, guard).addTo(routes);
+        new StudentPages(doors).addTo(routes);
     }
 
     private static void configure(JavalinConfig config) {
