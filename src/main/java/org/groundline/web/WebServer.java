@@ -16,12 +16,8 @@ import org.groundline.web.request.Guard;
 import org.groundline.web.request.Routes;
 import org.groundline.web.request.Routes.Route;
 import org.groundline.web.request.SecurityHeaders;
-import org.groundline.web.staff.BoardPages;
-import org.groundline.web.staff.PeoplePages;
-import org.groundline.web.staff.PolicyPages;
-import org.groundline.web.staff.RatePages;
-import org.groundline.web.staff.StudentPages;
-import org.groundline.web.staff.TestPages;
+import org.groundline.web.staff.StaffPages;
+import org.groundline.web.student.StudentPages;
 import org.slf4j.MDC;
 
 import java.security.SecureRandom;
@@ -65,12 +61,8 @@ public final class WebServer implements AutoCloseable {
     private static void addPages(Routes routes, Doors doors, Guard guard, Readiness readiness) {
         new HealthRoutes(readiness).addTo(routes);
         new AccountPages(doors, guard).addTo(routes);
-        new BoardPages(doors).addTo(routes);
         new StudentPages(doors).addTo(routes);
-        new TestPages(doors).addTo(routes);
-        new RatePages(doors).addTo(routes);
-        new PeoplePages(doors).addTo(routes);
-        new PolicyPages(doors).addTo(routes);
+        new StaffPages(doors).addTo(routes);
     }
 
     private static void configure(JavalinConfig config) {

@@ -45,17 +45,22 @@ public final class TestServer implements AutoCloseable {
     private final Doors doors;
     private final WebServer web;
 
-    private TestServer(ExecuteListener... listeners) {
+    private TestServer(Questions bank, ExecuteListener... listeners) {
         this.database = TestDatabase.open(listeners);
         this.writer = AnswerWriter.start(database);
         InstantSource clock = this::now;
-        this.doors = Doors.on(Foundation.on(database, clock), BANK, writer, () -> true);
+        this.doors = Doors.on(Foundation.on(database, clock), bank, writer, () -> true);
         this.web = WebServer.start(doors, new Readiness(List::of), "127.0.0.1", 0);
     }
 
     /// Starts a server whose statements are told to listeners.
     public static TestServer start(ExecuteListener... listeners) {
-        return new TestServer(listeners);
+        return new TestServer(BANK, listeners);
+    }
+
+    /// Starts a server with another bank than the shipped one.
+    public static TestServer startWith(Questions bank, ExecuteListener... listeners) {
+        return new TestServer(bank, listeners);
     }
 
     /// The shipped bank.

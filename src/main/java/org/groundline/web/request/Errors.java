@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
 import io.javalin.http.HttpResponseException;
 
 import org.groundline.error.Refusal;
@@ -21,7 +22,8 @@ import java.util.Objects;
 import java.util.Optional;
 
 /// Turns what was thrown into an answer: a page for people, a problem document (RFC 9457) under the
-/// API. A fault of the program is logged and answered without its text.
+/// API and for the script of a page. A fault of the program is logged and answered without its
+/// text.
 public final class Errors {
     private static final Logger LOG = LoggerFactory.getLogger(Errors.class);
     private static final ObjectMapper JSON = new ObjectMapper();
@@ -80,8 +82,9 @@ public final class Errors {
     }
 
     private static void answer(Context ctx, Refusal refusal) {
-        if (refusal instanceof Refusal.Unknown && !isApi(ctx) && findSchool(ctx).isPresent()) {
-            String next = URLEncoder.encode(ctx.path(), StandardCharsets.UTF_8);
+        if (refusal instanceof Refusal.Unknown && !wantsJson(ctx) && findSchool(ctx).isPresent()) {
+            String page = ctx.method() == HandlerType.GET ? ctx.path() : "";
+            String next = URLEncoder.encode(page, StandardCharsets.UTF_8);
             ctx.redirect("/" + findSchool(ctx).get() + "/login?next=" + next);
             return;
         }
@@ -92,10 +95,16 @@ public final class Errors {
             ctx.header("Retry-After", "1");
         }
         String field = refusal instanceof Refusal.Invalid invalid ? invalid.field() : "";
-        answer(ctx, statusOf(refusal), Objects.requireNonNullElse(refusal.getMessage(), ""), field);
+        answer(ctx, statusOf(refusal), messageOf(refusal), field);
     }
 
-    static int statusOf(Refusal refusal) {
+    /// What a refusal says to people.
+    public static String messageOf(Refusal refusal) {
+        return Objects.requireNonNullElse(refusal.getMessage(), "");
+    }
+
+    /// The status that a refusal is answered with.
+    public static int statusOf(Refusal refusal) {
         return switch (refusal) {
             case Refusal.Invalid invalid -> 400;
             case Refusal.Unknown unknown -> 401;
@@ -113,7 +122,7 @@ public final class Errors {
     private static void answer(Context ctx, int status, String message, String field) {
         ctx.status(status);
         String request = Objects.requireNonNullElse(MDC.get(Audit.REQUEST), "");
-        if (isApi(ctx)) {
+        if (wantsJson(ctx)) {
             List<Problem.Field> errors =
                     field.isEmpty() ? List.of() : List.of(new Problem.Field(field, message));
             write(
@@ -141,8 +150,9 @@ public final class Errors {
         }
     }
 
-    private static boolean isApi(Context ctx) {
-        return ctx.path().startsWith(Guard.API);
+    /// Whether the sender reads JSON: everybody under the API, and the script of a page.
+    public static boolean wantsJson(Context ctx) {
+        return ctx.path().startsWith(Guard.API) || "application/json".equals(ctx.header("Accept"));
     }
 
     private static Optional<String> findSchool(Context ctx) {

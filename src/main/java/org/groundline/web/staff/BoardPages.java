@@ -21,7 +21,7 @@ import java.util.UUID;
 public final class BoardPages {
     private final Doors doors;
 
-    public BoardPages(Doors doors) {
+    BoardPages(Doors doors) {
         this.doors = doors;
     }
 
@@ -38,7 +38,7 @@ public final class BoardPages {
         public record Row(String address, String name, List<StateWords> cells) {}
     }
 
-    public void addTo(Routes routes) {
+    void addTo(Routes routes) {
         routes.get("/{school}/board", Action.READ_BOARD, this::show);
     }
 

@@ -28,7 +28,7 @@ import java.util.function.Consumer;
 public final class PeoplePages {
     private final Doors doors;
 
-    public PeoplePages(Doors doors) {
+    PeoplePages(Doors doors) {
         this.doors = doors;
     }
 
@@ -55,7 +55,7 @@ public final class PeoplePages {
         }
     }
 
-    public void addTo(Routes routes) {
+    void addTo(Routes routes) {
         routes.get(
                 "/{school}/people",
                 Action.READ_PEOPLE,

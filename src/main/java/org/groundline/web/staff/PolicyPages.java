@@ -20,7 +20,7 @@ import java.util.Map;
 public final class PolicyPages {
     private final Doors doors;
 
-    public PolicyPages(Doors doors) {
+    PolicyPages(Doors doors) {
         this.doors = doors;
     }
 
@@ -35,7 +35,7 @@ public final class PolicyPages {
             boolean mayChange,
             String message) {}
 
-    public void addTo(Routes routes) {
+    void addTo(Routes routes) {
         routes.get("/{school}/policy", Action.READ_POLICY, (ctx, actor) -> show(ctx, actor, ""));
         routes.post("/{school}/policy", Action.CHANGE_POLICY, this::change);
     }

@@ -23,7 +23,7 @@ import java.util.UUID;
 public final class RatePages {
     private final Doors doors;
 
-    public RatePages(Doors doors) {
+    RatePages(Doors doors) {
         this.doors = doors;
     }
 
@@ -58,7 +58,7 @@ public final class RatePages {
         }
     }
 
-    public void addTo(Routes routes) {
+    void addTo(Routes routes) {
         routes.get("/{school}/rates", Action.READ_RATES, this::show);
     }
 

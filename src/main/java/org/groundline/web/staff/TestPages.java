@@ -25,7 +25,7 @@ public final class TestPages {
 
     private final Doors doors;
 
-    public TestPages(Doors doors) {
+    TestPages(Doors doors) {
         this.doors = doors;
     }
 
@@ -54,7 +54,7 @@ public final class TestPages {
         }
     }
 
-    public void addTo(Routes routes) {
+    void addTo(Routes routes) {
         routes.get(
                 "/{school}/tests",
                 Action.READ_OPENING,

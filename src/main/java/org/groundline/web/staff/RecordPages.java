@@ -27,10 +27,10 @@ import java.util.UUID;
 
 /// A student's record as staff see it: what is met and what is missing, with the evidence, and what
 /// can be entered.
-public final class StudentPages {
+public final class RecordPages {
     private final Doors doors;
 
-    public StudentPages(Doors doors) {
+    RecordPages(Doors doors) {
         this.doors = doors;
     }
 
@@ -39,7 +39,7 @@ public final class StudentPages {
     /// @param names the people who appear in the record, by subject
     /// @param reasons of reversals, by sign-off
     /// @param beliefs what is wrong about each belief, by its id
-    public record StudentPage(
+    public record RecordPage(
             Frame frame,
             StaffWords words,
             Dates dates,
@@ -103,7 +103,7 @@ public final class StudentPages {
         }
     }
 
-    public void addTo(Routes routes) {
+    void addTo(Routes routes) {
         String student = "/{school}/students/{subject}";
         routes.get(student, Action.READ_STUDENT, (ctx, actor) -> show(ctx, actor, Map.of(), ""));
         routes.post(student + "/debriefs", Action.ENTER_DEBRIEF, this::debrief);
@@ -121,7 +121,7 @@ public final class StudentPages {
         StaffWords words = StaffWords.in(actor.school().language());
         boolean own = record.student().subject().equals(actor.subject());
         var page =
-                new StudentPage(
+                new RecordPage(
                         Frame.of(ctx, actor, record.student().name()),
                         words,
                         new Dates(actor.school()),
@@ -134,7 +134,7 @@ public final class StudentPages {
                         actor.may(Action.ENTER_DEBRIEF) && !own,
                         typed,
                         message);
-        ctx.render("staff/student.jte", Map.of("page", page));
+        ctx.render("staff/record.jte", Map.of("page", page));
     }
 
     private Map<UUID, String> reasons(Actor actor, StudentRecord record) {

@@ -1,0 +1,75 @@
+package org.groundline.web.student;
+
+import org.groundline.bank.Shown;
+import org.groundline.web.request.Markdown;
+
+import java.util.List;
+import java.util.stream.IntStream;
+
+/// A question with a place for its answer, and nothing that only marking knows.
+///
+/// @param stem as HTML
+/// @param options empty where a number is to be typed
+/// @param unit the unit of that number; empty for a plain one
+/// @param given what stands in the answer's place
+/// @param reading what the program read, such as "5.3 km = 5300 m"; empty where nothing was kept
+/// @param message why the last answer was refused; empty where none was
+public record AskedItem(
+        ItemWords words,
+        String stem,
+        List<Choice> options,
+        String unit,
+        String given,
+        String reading,
+        String message) {
+    public AskedItem {
+        options = List.copyOf(options);
+    }
+
+    /// An option.
+    ///
+    /// @param text as HTML
+    public record Choice(String letter, String text) {}
+
+    /// What stands in the answer's place, and what is to be said about it.
+    record Given(String text, String reading, String message) {
+        static final Given NOTHING = new Given("", "", "");
+    }
+
+    static AskedItem of(ItemWords words, Shown shown, Given given) {
+        List<Choice> options =
+                switch (shown) {
+                    case Shown.Choice choice -> choices(choice);
+                    case Shown.Number number -> List.of();
+                };
+        String unit = shown instanceof Shown.Number number ? number.unit() : "";
+        return new AskedItem(
+                words,
+                Markdown.inline(shown.stem()),
+                options,
+                unit,
+                given.text(),
+                given.reading(),
+                given.message());
+    }
+
+    static List<Choice> choices(Shown.Choice shown) {
+        return IntStream.range(0, shown.options().size())
+                .mapToObj(
+                        i ->
+                                new Choice(
+                                        String.valueOf((char) ('A' + i)),
+                                        Markdown.inline(shown.options().get(i))))
+                .toList();
+    }
+
+    /// Whether a letter is to be chosen.
+    public boolean choosing() {
+        return !options.isEmpty();
+    }
+
+    /// Whether the last answer was refused.
+    public boolean refused() {
+        return !message.isEmpty();
+    }
+}

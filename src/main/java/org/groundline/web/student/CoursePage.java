@@ -1,0 +1,66 @@
+package org.groundline.web.student;
+
+import org.groundline.web.request.Frame;
+
+import java.util.List;
+
+/// Where a student stands, and what to do next.
+///
+/// @param maySit whether the reader sits tests at all
+public record CoursePage(
+        Frame frame,
+        CourseWords words,
+        String title,
+        String lead,
+        boolean maySit,
+        List<OpenTest> tests,
+        List<ModulePart> modules,
+        List<PastTest> results) {
+    public CoursePage {
+        tests = List.copyOf(tests);
+        modules = List.copyOf(modules);
+        results = List.copyOf(results);
+    }
+
+    /// A test that may be begun or gone on with now.
+    ///
+    /// @param address where the button leads
+    public record OpenTest(String name, String note, String address, String button) {}
+
+    /// A module with its state, its topics and what is missing.
+    ///
+    /// @param state stands in the style sheet for a sign; the words say the same
+    public record ModulePart(
+            String id,
+            int number,
+            String title,
+            String state,
+            String stateWords,
+            List<TopicLine> topics,
+            List<Line> requirements) {
+        public ModulePart {
+            topics = List.copyOf(topics);
+            requirements = List.copyOf(requirements);
+        }
+    }
+
+    /// A topic and how much of it was practised.
+    ///
+    /// @param practice where it is practised; empty for somebody who may not
+    public record TopicLine(String title, String practice, int answered, int right) {}
+
+    /// A requirement of a sign-off.
+    ///
+    /// @param state stands in the style sheet for a sign; the words say the same
+    /// @param text as HTML
+    public record Line(String state, String stateWords, String text) {}
+
+    /// A test that was handed in.
+    public record PastTest(
+            String name,
+            String address,
+            String day,
+            String marks,
+            boolean passed,
+            String outcome) {}
+}

@@ -1,0 +1,109 @@
+package org.groundline.web.student;
+
+/// English.
+record EnglishItemWords() implements ItemWords {
+    @Override
+    public String question() {
+        return "Question";
+    }
+
+    @Override
+    public String chooseOne() {
+        return "Choose one answer";
+    }
+
+    @Override
+    public String yourAnswerIn(String unit) {
+        return unit.isEmpty() ? "Your answer, a plain number" : "Your answer, in " + unit;
+    }
+
+    @Override
+    public String numberAdvice() {
+        return "Write a comma or a point. Another unit is converted when you write it behind the number.";
+    }
+
+    @Override
+    public String readAs(String echo) {
+        return "Read as " + echo + ".";
+    }
+
+    @Override
+    public String practiceOf(String topic) {
+        return "Practice: " + topic;
+    }
+
+    @Override
+    public String answer() {
+        return "Answer";
+    }
+
+    @Override
+    public String nextQuestion() {
+        return "Next question";
+    }
+
+    @Override
+    public String backToCourse() {
+        return "Back to the course";
+    }
+
+    @Override
+    public String right() {
+        return "right";
+    }
+
+    @Override
+    public String wrong(String feedback) {
+        return feedback.isEmpty() ? "wrong" : "wrong: " + feedback;
+    }
+
+    @Override
+    public String yourAnswer() {
+        return "Your answer";
+    }
+
+    @Override
+    public String rightAnswer() {
+        return "Right answer";
+    }
+
+    @Override
+    public String counted(String lowest, String highest) {
+        return "anything from " + lowest + " to " + highest + " counts as right";
+    }
+
+    @Override
+    public String why() {
+        return "Why";
+    }
+
+    @Override
+    public String source(String sources, String objective) {
+        return "Source: " + sources + ". Objective " + objective + ".";
+    }
+
+    @Override
+    public String keys() {
+        return "Keys";
+    }
+
+    @Override
+    public String useKeys() {
+        return "Use these keys";
+    }
+
+    @Override
+    public String keyLetters() {
+        return "choose an answer";
+    }
+
+    @Override
+    public String keyArrows() {
+        return "back, next";
+    }
+
+    @Override
+    public String keyFlag() {
+        return "flag this question";
+    }
+}

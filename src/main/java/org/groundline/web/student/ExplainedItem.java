@@ -1,0 +1,137 @@
+package org.groundline.web.student;
+
+import org.groundline.bank.Belief;
+import org.groundline.bank.Key;
+import org.groundline.bank.Shown;
+import org.groundline.measure.Unit;
+import org.groundline.measure.Units;
+import org.groundline.sitting.Item;
+import org.groundline.sitting.Mark;
+import org.groundline.sitting.Verdict;
+import org.groundline.web.request.Markdown;
+
+import java.util.List;
+import java.util.Optional;
+
+/// An item with its answer, its key and its reasons: what may be shown once nothing hangs on it any
+/// more.
+///
+/// @param stem as HTML
+/// @param options as HTML; empty where a number was typed
+/// @param given what the student gave; empty where nothing was given
+/// @param rightAnswer as HTML
+/// @param accepted which numbers count as right; empty where a letter was chosen
+/// @param feedback what a wrong answer suggests, a clause; empty where nothing is known
+/// @param truth what is right instead, a sentence; empty where nothing is known
+/// @param rationale as HTML
+/// @param steps the worked solution, each as HTML; empty where there is none
+public record ExplainedItem(
+        ItemWords words,
+        int position,
+        boolean right,
+        String stem,
+        List<Option> options,
+        String given,
+        String rightAnswer,
+        String accepted,
+        String feedback,
+        String truth,
+        String rationale,
+        List<String> steps,
+        String source) {
+    public ExplainedItem {
+        options = List.copyOf(options);
+        steps = List.copyOf(steps);
+    }
+
+    /// An option after the answer.
+    ///
+    /// @param text as HTML
+    public record Option(String letter, String text, boolean key, boolean chosen) {}
+
+    /// Puts what is known of an answered item together.
+    ///
+    /// @param given as the program read it; empty where nothing was given
+    static ExplainedItem of(
+            ItemWords words, Item item, Key key, Mark mark, Optional<String> given) {
+        String answer = given.orElse("");
+        List<Option> options = options(item.shown(), key, answer);
+        return new ExplainedItem(
+                words,
+                item.position(),
+                mark.verdict() == Verdict.RIGHT,
+                Markdown.inline(item.shown().stem()),
+                options,
+                answer,
+                rightAnswer(key, options),
+                accepted(words, key),
+                mark.belief().map(Belief::feedback).orElse(""),
+                mark.belief().map(Belief::right).orElse(""),
+                Markdown.blocks(key.rationale()),
+                steps(key),
+                words.source(String.join("; ", key.sources()), item.objective()));
+    }
+
+    private static List<Option> options(Shown shown, Key key, String answer) {
+        if (!(shown instanceof Shown.Choice choice) || !(key instanceof Key.Choice right)) {
+            return List.of();
+        }
+        return AskedItem.choices(choice).stream()
+                .map(
+                        c ->
+                                new Option(
+                                        c.letter(),
+                                        c.text(),
+                                        c.letter().equals(right.letter()),
+                                        c.letter().equals(answer)))
+                .toList();
+    }
+
+    private static String rightAnswer(Key key, List<Option> options) {
+        return switch (key) {
+            case Key.Choice choice ->
+                    options.stream()
+                            .filter(Option::key)
+                            .map(Option::text)
+                            .findFirst()
+                            .orElseThrow();
+            case Key.Number number -> Units.get(number.unit()).print(number.answer());
+        };
+    }
+
+    private static String accepted(ItemWords words, Key key) {
+        return switch (key) {
+            case Key.Choice choice -> "";
+            case Key.Number number -> {
+                Unit unit = Units.get(number.unit());
+                yield words.counted(unit.print(number.lowest()), unit.print(number.highest()));
+            }
+        };
+    }
+
+    private static List<String> steps(Key key) {
+        return switch (key) {
+            case Key.Choice choice -> List.of();
+            case Key.Number number -> number.steps().stream().map(Markdown::inline).toList();
+        };
+    }
+
+    /// Whether a letter was to be chosen.
+    public boolean choosing() {
+        return !options.isEmpty();
+    }
+
+    /// Whether there is an answer at all.
+    public boolean answered() {
+        return !given.isEmpty();
+    }
+
+    /// What the student gave, as HTML: the text of an option, or the number as it was read.
+    public String givenText() {
+        return options.stream()
+                .filter(Option::chosen)
+                .map(Option::text)
+                .findFirst()
+                .orElseGet(() -> Markdown.inline(given));
+    }
+}

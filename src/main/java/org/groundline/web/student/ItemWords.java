@@ -1,0 +1,53 @@
+package org.groundline.web.student;
+
+/// The words at an item, in practice and in a test, in one language.
+public interface ItemWords {
+    String question();
+
+    String chooseOne();
+
+    /// @param unit empty for a plain number
+    String yourAnswerIn(String unit);
+
+    String numberAdvice();
+
+    String readAs(String echo);
+
+    String practiceOf(String topic);
+
+    String answer();
+
+    String nextQuestion();
+
+    String backToCourse();
+
+    String right();
+
+    /// @param feedback a clause that says what the answer suggests; empty where nothing is known
+    String wrong(String feedback);
+
+    String yourAnswer();
+
+    String rightAnswer();
+
+    String counted(String lowest, String highest);
+
+    String why();
+
+    String source(String sources, String objective);
+
+    String keys();
+
+    String useKeys();
+
+    String keyLetters();
+
+    String keyArrows();
+
+    String keyFlag();
+
+    /// Returns the words in a language; English where there are none in it yet.
+    static ItemWords in(String language) {
+        return new EnglishItemWords();
+    }
+}
