@@ -76,8 +76,22 @@ final class Chromium implements AutoCloseable {
             this.root = root;
             page.onConsoleMessage(
                     message -> {
-                        if (message.type().equals("error")) {
+                        boolean told = message.text().startsWith("Failed to load resource");
+                        if (message.type().equals("error") && !told) {
                             complaints.add(message.text());
+                        }
+                    });
+            page.onResponse(
+                    response -> {
+                        if (response.status() >= 400) {
+                            complaints.add(
+                                    response.status()
+                                            + " for "
+                                            + response.request().method()
+                                            + " "
+                                            + response.url()
+                                            + " "
+                                            + response.request().postData());
                         }
                     });
             page.onPageError(complaints::add);
@@ -95,6 +109,18 @@ final class Chromium implements AutoCloseable {
                     .first()
                     .click();
             page.waitForLoadState();
+            check();
+        }
+
+        /// Presses a button whose form is to be refused with a status, and checks the page that
+        /// follows.
+        void pressRefused(String button, int status) {
+            page.locator("button:visible", new Page.LocatorOptions().setHasText(button))
+                    .first()
+                    .click();
+            page.waitForLoadState();
+            assertThat(complaints).hasSize(1).allMatch(c -> c.startsWith(status + " for POST"));
+            complaints.clear();
             check();
         }
 
@@ -129,7 +155,7 @@ final class Chromium implements AutoCloseable {
         }
 
         private void checkAccessibility(String how) {
-            var results = new AxeBuilder(page).withTags(RULES).options(targetSizeOn()).analyze();
+            var results = new AxeBuilder(page).options(targetSizeOn()).analyze();
             assertThat(results.getViolations().stream().map(v -> v.getId() + ": " + v.getNodes()))
                     .as("accessibility of %s, %s", page.url(), how)
                     .isEmpty();
@@ -140,7 +166,10 @@ final class Chromium implements AutoCloseable {
             var rule = new com.deque.html.axecore.args.AxeRuleOptions();
             rule.setEnabled(true);
             options.setRules(java.util.Map.of("target-size", rule));
-            options.setRunOnly(new com.deque.html.axecore.args.AxeRunOnlyOptions("tag", RULES));
+            var only = new com.deque.html.axecore.args.AxeRunOnlyOptions();
+            only.setType("tag");
+            only.setValues(RULES);
+            options.setRunOnly(only);
             return options;
         }
     }

@@ -3,7 +3,6 @@ package org.groundline.insight;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import org.groundline.bank.Key;
 import org.groundline.database.SubjectId;
 import org.groundline.error.Refusal;
 import org.groundline.insight.PassRates.Rates;
@@ -12,17 +11,14 @@ import org.groundline.school.Actor;
 import org.groundline.school.Intake;
 import org.groundline.school.Role;
 import org.groundline.school.School;
-import org.groundline.sitting.GivenAnswer;
-import org.groundline.sitting.Item;
-import org.groundline.sitting.OpenSitting;
 import org.groundline.sitting.Openings.NewOpening;
 import org.groundline.web.TestServer;
-import org.jooq.DSLContext;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 import java.time.Duration;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -63,43 +59,15 @@ class PassRatesTest {
 
     /// Sits the test; in each topic all items but the first few are right.
     private void sit(String student, UUID opening, int missesATopic) {
-        Actor actor = SERVER.actor(school, student);
-        var sittings = SERVER.doors().sittings();
-        UUID id = sittings.begin(actor, opening);
-        OpenSitting open = sittings.open(actor, id);
-        var missed = new java.util.HashMap<String, Integer>();
-        int sequence = 0;
-        for (Item item : open.items()) {
-            if (missed.merge(item.topic(), 1, Integer::sum) > missesATopic) {
-                var given =
-                        new GivenAnswer(
-                                UUID.randomUUID(),
-                                item.id(),
-                                open.seat(),
-                                sequence++,
-                                Optional.empty(),
-                                SERVER.now(),
-                                right(item.id()));
-                sittings.answer(actor, id, given);
-            }
-        }
-        sittings.handIn(actor, id);
-    }
-
-    private String right(UUID item) {
-        String text =
-                SERVER.database()
-                        .inSchool(
-                                school.id(),
-                                (DSLContext tx) ->
-                                        tx.fetchOne(
-                                                        "select key::text from item_key where item_id = ?",
-                                                        item)
-                                                .get(0, String.class));
-        return switch (org.groundline.bank.Frozen.readKey(text)) {
-            case Key.Choice choice -> choice.letter();
-            case Key.Number number -> number.answer().toPlainString();
-        };
+        var missed = new HashMap<String, Integer>();
+        SERVER.givenSitting(
+                school,
+                student,
+                opening,
+                item ->
+                        missed.merge(item.topic(), 1, Integer::sum) > missesATopic
+                                ? Optional.of(SERVER.rightAnswer(school, item.id()))
+                                : Optional.empty());
     }
 
     private TopicRate rate(Optional<UUID> intake, String topic) {

@@ -3,7 +3,6 @@ package org.groundline.record;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import org.groundline.bank.Key;
 import org.groundline.database.SubjectId;
 import org.groundline.error.Refusal;
 import org.groundline.school.Action;
@@ -11,8 +10,6 @@ import org.groundline.school.Actor;
 import org.groundline.school.Intake;
 import org.groundline.school.Role;
 import org.groundline.school.School;
-import org.groundline.sitting.GivenAnswer;
-import org.groundline.sitting.OpenSitting;
 import org.groundline.sitting.Openings.NewOpening;
 import org.groundline.web.TestServer;
 import org.jooq.DSLContext;
@@ -23,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.concurrent.atomic.AtomicInteger;
 
 /// From a passed test to a name under it, and back.
 class SignOffsTest {
@@ -47,49 +45,21 @@ class SignOffsTest {
     /// Ada sits the equipment test and answers everything rightly but the first few safety-critical
     /// items.
     private void givenTest(int safetyCriticalWrong) {
-        Actor student = SERVER.actor(school, "ada");
-        var sittings = SERVER.doors().sittings();
         UUID opening =
                 SERVER.doors()
                         .openings()
                         .open(ina, new NewOpening("EQU", intake.id(), Duration.ofHours(2), ""))
                         .id();
-        UUID id = sittings.begin(student, opening);
-        OpenSitting open = sittings.open(student, id);
-        int wrong = safetyCriticalWrong;
-        int sequence = 0;
-        for (var item : open.items()) {
-            boolean spoil = item.safetyCritical() && wrong-- > 0;
-            var given =
-                    new GivenAnswer(
-                            UUID.randomUUID(),
-                            item.id(),
-                            open.seat(),
-                            sequence++,
-                            Optional.empty(),
-                            SERVER.now(),
-                            answerTo(item.id(), spoil));
-            sittings.answer(student, id, given);
-        }
-        sittings.handIn(student, id);
-    }
-
-    /// What the key says, read past the doors as only a test may.
-    private String answerTo(UUID item, boolean wrong) {
-        String text =
-                SERVER.database()
-                        .inSchool(
-                                school.id(),
-                                (DSLContext tx) ->
-                                        tx.fetchOne(
-                                                        "select key::text from item_key where item_id = ?",
-                                                        item)
-                                                .get(0, String.class));
-        return switch (org.groundline.bank.Frozen.readKey(text)) {
-            case Key.Choice choice ->
-                    wrong ? (choice.letter().equals("A") ? "B" : "A") : choice.letter();
-            case Key.Number number -> wrong ? "0" : number.answer().toPlainString();
-        };
+        var wrong = new AtomicInteger(safetyCriticalWrong);
+        SERVER.givenSitting(
+                school,
+                "ada",
+                opening,
+                item ->
+                        Optional.of(
+                                item.safetyCritical() && wrong.getAndDecrement() > 0
+                                        ? SERVER.wrongAnswer(school, item.id())
+                                        : SERVER.rightAnswer(school, item.id())));
     }
 
     private ModuleRecord equipment() {

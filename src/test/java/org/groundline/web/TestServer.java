@@ -1,5 +1,7 @@
 package org.groundline.web;
 
+import org.groundline.bank.Frozen;
+import org.groundline.bank.Key;
 import org.groundline.bank.Questions;
 import org.groundline.database.Database;
 import org.groundline.database.SubjectId;
@@ -13,6 +15,9 @@ import org.groundline.school.Role;
 import org.groundline.school.School;
 import org.groundline.school.Schools.NewSchool;
 import org.groundline.sitting.AnswerWriter;
+import org.groundline.sitting.GivenAnswer;
+import org.groundline.sitting.Item;
+import org.groundline.sitting.OpenSitting;
 import org.jooq.ExecuteListener;
 
 import java.net.URI;
@@ -29,6 +34,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.Function;
 
 /// A running server on a fresh database, with a clock that the test moves, and the small vocabulary
 /// in which tests of pages and API speak: `givenSchool`, `givenPerson`, `logIn`, then [Browser#get]
@@ -129,6 +135,66 @@ public final class TestServer implements AutoCloseable {
     /// A new session's token.
     public String token(School school, String name) {
         return doors.logins().logIn(school, name + "@" + school.code() + ".example", PASSWORD);
+    }
+
+    /// What the key of an item says, read past the doors as only a test may.
+    public String rightAnswer(School school, UUID item) {
+        return switch (key(school, item)) {
+            case Key.Choice choice -> choice.letter();
+            case Key.Number number -> number.answer().toPlainString();
+        };
+    }
+
+    /// An answer that the key of an item does not accept.
+    public String wrongAnswer(School school, UUID item) {
+        return switch (key(school, item)) {
+            case Key.Choice choice -> choice.letter().equals("A") ? "B" : "A";
+            case Key.Number number -> "0";
+        };
+    }
+
+    private Key key(School school, UUID item) {
+        return database.inSchool(
+                school.id(),
+                tx ->
+                        Frozen.readKey(
+                                tx.fetchOne(
+                                                "select key::text from item_key where item_id = ?",
+                                                item)
+                                        .get(0, String.class)));
+    }
+
+    /// Lets a student sit an opened test through the doors, hand it in, and returns the sitting.
+    ///
+    /// @param answers what the student gives to an item; empty leaves it unanswered
+    public UUID givenSitting(
+            School school, String student, UUID opening, Function<Item, Optional<String>> answers) {
+        Actor actor = actor(school, student);
+        UUID id = doors.sittings().begin(actor, opening);
+        answer(actor, id, answers);
+        doors.sittings().handIn(actor, id);
+        return id;
+    }
+
+    /// Gives answers in a sitting that was begun, from a device of its own.
+    public void answer(Actor actor, UUID sitting, Function<Item, Optional<String>> answers) {
+        OpenSitting open = doors.sittings().open(actor, sitting);
+        int sequence = open.nextSequence();
+        for (Item item : open.items()) {
+            Optional<String> raw = answers.apply(item);
+            if (raw.isPresent()) {
+                var given =
+                        new GivenAnswer(
+                                newId(),
+                                item.id(),
+                                open.seat(),
+                                sequence++,
+                                Optional.empty(),
+                                now(),
+                                raw.get());
+                doors.sittings().answer(actor, sitting, given);
+            }
+        }
     }
 
     /// A browser that is logged in.
