@@ -50,7 +50,7 @@ record DemoDoors(
                 bank,
                 seeds,
                 new Schools(foundation),
-                new People(foundation),
+                People.ofPublicPasswords(foundation),
                 logins,
                 openings,
                 sittings,

@@ -69,11 +69,10 @@ final class Founding {
         return new Group(plan, intake.id());
     }
 
-    /// Enters some students and puts them into an intake; together, as hashing passwords takes
-    /// long.
+    /// Enters some students and puts them into an intake.
     void join(Group group, List<Roster.Student> students) {
         Actor by = world.as(chief());
-        students.parallelStream().map(plan -> join(group, plan, by)).toList().forEach(group::add);
+        students.forEach(plan -> group.add(join(group, plan, by)));
     }
 
     private Student join(Group group, Roster.Student plan, Actor by) {

@@ -118,15 +118,13 @@ final class Lessons {
                                         (student, place) -> round.visit(student)));
     }
 
-    /// Students log in and do something, one beginning after the other. Who is concerned is known
-    /// only then.
+    /// Students do something, one beginning after the other. Who is concerned is known only then.
     private void studentsFrom(Instant begin, Predicate<Student> concerned, Deed deed) {
         world.agenda()
                 .enter(
                         begin,
                         () -> {
                             var students = group.students().stream().filter(concerned).toList();
-                            world.loggedIn().logIn(students.stream().map(Student::email).toList());
                             oneByOne(begin, SECONDS_APART, students, deed);
                         });
     }

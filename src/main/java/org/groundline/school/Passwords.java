@@ -22,11 +22,31 @@ final class Passwords {
     private static final int SALT_BYTES = 16;
     private static final int HASH_BYTES = 32;
 
+    private static final int PUBLIC_MEMORY_KIB = 64;
+    private static final int PUBLIC_PASSES = 1;
+
     private final SecureRandom random = new SecureRandom();
+    private final int memoryKib;
+    private final int passes;
+
+    Passwords() {
+        this(MEMORY_KIB, PASSES);
+    }
+
+    private Passwords(int memoryKib, int passes) {
+        this.memoryKib = memoryKib;
+        this.passes = passes;
+    }
+
+    /// Hashes that cost next to nothing, for passwords that are printed for everybody.
+    static Passwords ofPublicSentences() {
+        return new Passwords(PUBLIC_MEMORY_KIB, PUBLIC_PASSES);
+    }
 
     /// Checked where an unknown address logs in, so that it takes as long as a known one.
-    private final String decoy =
-            hash(Base64.getEncoder().encodeToString(new SecureRandom().generateSeed(32)));
+    private static final String DECOY =
+            new Passwords()
+                    .hash(Base64.getEncoder().encodeToString(new SecureRandom().generateSeed(32)));
 
     /// Refuses a password that is too short or absurdly long. No other rules: length is what helps.
     static void requireAcceptable(String password) {
@@ -45,9 +65,9 @@ final class Passwords {
     String hash(String password) {
         byte[] salt = new byte[SALT_BYTES];
         random.nextBytes(salt);
-        byte[] hash = argon2(password, salt, MEMORY_KIB, PASSES, LANES);
+        byte[] hash = argon2(password, salt, memoryKib, passes, LANES);
         return "$argon2id$v=19$m=%d,t=%d,p=%d$%s$%s"
-                .formatted(MEMORY_KIB, PASSES, LANES, encode(salt), encode(hash));
+                .formatted(memoryKib, passes, LANES, encode(salt), encode(hash));
     }
 
     boolean matches(String password, String stored) {
@@ -66,7 +86,7 @@ final class Passwords {
 
     /// Checks against nobody's password: takes the time of a check and is false.
     boolean matchesNobody(String password) {
-        return matches(password, decoy);
+        return matches(password, DECOY);
     }
 
     private static int number(String parameter) {

@@ -22,10 +22,22 @@ import java.util.stream.Collectors;
 /// The people of a school, their roles, intakes and authorisations.
 public final class People {
     private final Foundation foundation;
-    private final Passwords passwords = new Passwords();
+    private final Passwords passwords;
 
     public People(Foundation foundation) {
+        this(foundation, new Passwords());
+    }
+
+    private People(Foundation foundation, Passwords passwords) {
         this.foundation = foundation;
+        this.passwords = passwords;
+    }
+
+    /// As people, but for an invented school whose passwords are printed for everybody: a hash that
+    /// is dear to compute would guard nothing there. Whoever changes such a password gets a dear
+    /// one.
+    public static People ofPublicPasswords(Foundation foundation) {
+        return new People(foundation, Passwords.ofPublicSentences());
     }
 
     /// What is needed to enter a person.
