@@ -11,6 +11,7 @@ import io.javalin.http.staticfiles.Location;
 
 import org.groundline.ledger.Audit;
 import org.groundline.web.account.AccountPages;
+import org.groundline.web.api.Api;
 import org.groundline.web.request.Errors;
 import org.groundline.web.request.Guard;
 import org.groundline.web.request.Routes;
@@ -59,6 +60,7 @@ public final class WebServer implements AutoCloseable {
     private static void addPages(Routes routes, Doors doors, Guard guard, Readiness readiness) {
         new HealthRoutes(readiness).addTo(routes);
         new AccountPages(doors, guard).addTo(routes);
+        new Api(doors, guard).addTo(routes);
     }
 
     private static void configure(JavalinConfig config) {
@@ -67,6 +69,7 @@ public final class WebServer implements AutoCloseable {
         config.startup.startupWatcherEnabled = false;
         config.concurrency.useVirtualThreads = true;
         config.http.maxRequestSize = LARGEST_REQUEST;
+        config.http.prefer405over404 = true;
         config.http.defaultContentType = "text/plain; charset=utf-8";
         config.staticFiles.add(
                 files -> {

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
+import io.javalin.http.MethodNotAllowedResponse;
 
 import org.groundline.error.Refusal;
 import org.groundline.ledger.Audit;
@@ -56,9 +57,7 @@ public final class Errors {
     /// Hangs the answers to failures into the server.
     public static void addTo(RoutesConfig javalin) {
         javalin.exception(Refusal.class, (refusal, ctx) -> answer(ctx, refusal));
-        javalin.exception(
-                HttpResponseException.class,
-                (e, ctx) -> answer(ctx, e.getStatus(), titleOf(e.getStatus()), ""));
+        javalin.exception(HttpResponseException.class, (e, ctx) -> answer(ctx, e));
         javalin.exception(
                 Exception.class,
                 (e, ctx) -> {
@@ -79,11 +78,21 @@ public final class Errors {
                 });
     }
 
+    private static void answer(Context ctx, HttpResponseException e) {
+        if (e instanceof MethodNotAllowedResponse) {
+            ctx.header("Allow", String.join(", ", e.getDetails().values()));
+        }
+        answer(ctx, e.getStatus(), titleOf(e.getStatus()), "");
+    }
+
     private static void answer(Context ctx, Refusal refusal) {
         if (refusal instanceof Refusal.Unknown && !isApi(ctx) && findSchool(ctx).isPresent()) {
             String next = URLEncoder.encode(ctx.path(), StandardCharsets.UTF_8);
             ctx.redirect("/" + findSchool(ctx).get() + "/login?next=" + next);
             return;
+        }
+        if (refusal instanceof Refusal.Unknown && isApi(ctx)) {
+            ctx.header("WWW-Authenticate", "Bearer");
         }
         if (refusal instanceof Refusal.TooMany) {
             ctx.header("Retry-After", "900");
