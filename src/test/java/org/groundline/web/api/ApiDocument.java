@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.networknt.schema.Error;
 import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 
@@ -17,15 +18,18 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 
 /// The OpenAPI document as the tests read it: what it says of a request and its answer.
 final class ApiDocument {
     private static final ObjectMapper JSON = new ObjectMapper();
     private static final SchemaRegistry REGISTRY =
             SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
+    private static final Map<String, Schema> COMPILED = new ConcurrentHashMap<>();
     private static final Set<String> METHODS = Set.of("get", "put", "post", "delete", "patch");
 
     static final ApiDocument SHIPPED = new ApiDocument(yaml("/api/openapi.yaml"));
@@ -129,8 +133,8 @@ final class ApiDocument {
 
     /// What a complete schema has against a JSON text; formats are held, too.
     static List<String> violations(String schema, String json) {
-        return REGISTRY
-                .getSchema(schema)
+        return COMPILED
+                .computeIfAbsent(schema, REGISTRY::getSchema)
                 .validate(
                         json,
                         InputFormat.JSON,

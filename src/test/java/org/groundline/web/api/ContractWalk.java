@@ -9,6 +9,7 @@ import org.groundline.school.Scope;
 import org.groundline.web.TestServer;
 import org.groundline.web.api.ApiDocument.Operation;
 
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -30,6 +31,7 @@ final class ContractWalk {
     private final TestServer server;
     private final TaughtSchool taught;
     private final ApiClient stranger;
+    private final Map<String, ApiClient> clients = new HashMap<>();
 
     ContractWalk(TestServer server) {
         this.server = server;
@@ -145,7 +147,11 @@ final class ContractWalk {
                                         != (Permissions.SHIPPED.scope(action, person.getKey())
                                                 == Scope.NONE))
                 .findFirst()
-                .map(person -> stranger.as(taught.school, person.getValue()));
+                .map(
+                        person ->
+                                clients.computeIfAbsent(
+                                        person.getValue(),
+                                        name -> stranger.as(taught.school, name)));
     }
 
     private String path(Operation operation) {

@@ -98,9 +98,30 @@ final class TaughtSchool {
         return key.get("letter").asText().equals("A") ? "B" : "A";
     }
 
-    /// Any answer that can be read.
-    String readable(UUID item) {
-        return right(item);
+    /// Adds an item to a paper that asks for a number, whatever the bank holds: 800 m.
+    UUID givenNumber(UUID sitting) {
+        UUID item = TestServer.newId();
+        execute(
+                """
+                insert into item
+                select i.school_id, ?, i.paper_id, 1000, i.question_id, i.question_version, i.module, i.topic,
+                       i.objective, i.level, false, 1, '{}', '{"kind": "number", "stem": "How far?", "unit": "m"}',
+                       'en'
+                from sitting s join item i on i.school_id = s.school_id and i.paper_id = s.paper_id and i.position = 1
+                where s.id = ?
+                """,
+                item,
+                sitting);
+        execute(
+                """
+                insert into item_key
+                select school_id, id, '{"kind": "number", "answer": "800", "lowest": "790", "highest": "810",
+                       "unit": "m", "mistakes": [], "steps": ["8 × 100 m"], "rationale": "It glides 8 to 1.",
+                       "sources": ["common practice"]}'
+                from item where id = ?
+                """,
+                item);
+        return item;
     }
 
     private JsonNode key(UUID item) {
