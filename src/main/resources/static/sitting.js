@@ -26,7 +26,9 @@ function saveAnswers() {
     const refused = document.getElementById("refused");
     const reading = document.getElementById("reading");
     const field = document.getElementById("answer");
-    const key = "answer " + form.action + " " + form.elements.item.value;
+    // The collection of fields has a method called item, so the field of that name is asked for by namedItem.
+    const itemId = form.elements.namedItem("item").value;
+    const key = "answer " + form.action + " " + itemId;
     let sequence = Number(form.elements.sequence.value);
     let last = answer();
     let waiting = null;
@@ -80,7 +82,7 @@ function saveAnswers() {
         const sent = waiting;
         const body = new URLSearchParams({
             csrf: form.elements.csrf.value,
-            item: form.elements.item.value,
+            item: itemId,
             clientId: sent.clientId,
             seat: form.elements.seat.value,
             sequence: String(sent.sequence),

@@ -11,6 +11,7 @@ import io.javalin.http.staticfiles.Location;
 
 import org.groundline.ledger.Audit;
 import org.groundline.web.account.AccountPages;
+import org.groundline.web.api.Api;
 import org.groundline.web.request.Errors;
 import org.groundline.web.request.Guard;
 import org.groundline.web.request.Routes;
@@ -63,6 +64,7 @@ public final class WebServer implements AutoCloseable {
         new AccountPages(doors, guard).addTo(routes);
         new StudentPages(doors).addTo(routes);
         new StaffPages(doors).addTo(routes);
+        new Api(doors, guard).addTo(routes);
     }
 
     private static void configure(JavalinConfig config) {
@@ -71,6 +73,7 @@ public final class WebServer implements AutoCloseable {
         config.startup.startupWatcherEnabled = false;
         config.concurrency.useVirtualThreads = true;
         config.http.maxRequestSize = LARGEST_REQUEST;
+        config.http.prefer405over404 = true;
         config.http.defaultContentType = "text/plain; charset=utf-8";
         config.staticFiles.add(
                 files -> {

@@ -83,8 +83,7 @@ class DemoTest {
         try (Database other = TestDatabase.open()) {
             var cutOff = new DemoSchools(other, foundation.clock(), BANK, () -> {});
             assertThat(cutOff.exists()).isFalse();
-            new Schools(Foundation.on(other, foundation.clock()))
-                    .create(Roster.shipped().school());
+            new Schools(Foundation.on(other, foundation.clock())).create(Roster.shipped().school());
             assertThatThrownBy(cutOff::exists)
                     .isInstanceOf(Refusal.Conflict.class)
                     .hasMessageContaining("half made");

@@ -7,6 +7,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import io.javalin.http.HttpResponseException;
+import io.javalin.http.MethodNotAllowedResponse;
 
 import org.groundline.error.Refusal;
 import org.groundline.ledger.Audit;
@@ -58,9 +59,7 @@ public final class Errors {
     /// Hangs the answers to failures into the server.
     public static void addTo(RoutesConfig javalin) {
         javalin.exception(Refusal.class, (refusal, ctx) -> answer(ctx, refusal));
-        javalin.exception(
-                HttpResponseException.class,
-                (e, ctx) -> answer(ctx, e.getStatus(), titleOf(e.getStatus()), ""));
+        javalin.exception(HttpResponseException.class, (e, ctx) -> answer(ctx, e));
         javalin.exception(
                 Exception.class,
                 (e, ctx) -> {
@@ -81,12 +80,22 @@ public final class Errors {
                 });
     }
 
+    private static void answer(Context ctx, HttpResponseException e) {
+        if (e instanceof MethodNotAllowedResponse) {
+            ctx.header("Allow", String.join(", ", e.getDetails().values()));
+        }
+        answer(ctx, e.getStatus(), titleOf(e.getStatus()), "");
+    }
+
     private static void answer(Context ctx, Refusal refusal) {
         if (refusal instanceof Refusal.Unknown && !wantsJson(ctx) && findSchool(ctx).isPresent()) {
             String page = ctx.method() == HandlerType.GET ? ctx.path() : "";
             String next = URLEncoder.encode(page, StandardCharsets.UTF_8);
             ctx.redirect("/" + findSchool(ctx).get() + "/login?next=" + next);
             return;
+        }
+        if (refusal instanceof Refusal.Unknown && isApi(ctx)) {
+            ctx.header("WWW-Authenticate", "Bearer");
         }
         if (refusal instanceof Refusal.TooMany) {
             ctx.header("Retry-After", "900");

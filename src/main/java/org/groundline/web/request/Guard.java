@@ -84,7 +84,7 @@ public final class Guard {
 
     private static Optional<Token> token(Context ctx, School school) {
         String header = ctx.header("Authorization");
-        if (header != null && header.startsWith(BEARER)) {
+        if (header != null && header.regionMatches(true, 0, BEARER, 0, BEARER.length())) {
             return ofSchool(header.substring(BEARER.length()), school)
                     .map(t -> new Token(t, false));
         }
@@ -140,9 +140,14 @@ public final class Guard {
         }
     }
 
+    /// A session's token as programs send it.
+    public static String bearer(School school, String token) {
+        return school.code() + "." + token;
+    }
+
     /// Sets the cookie of a new session.
     public void remember(Context ctx, School school, String token) {
-        setCookie(ctx, school, school.code() + "." + token, "");
+        setCookie(ctx, school, bearer(school, token), "");
     }
 
     /// Takes the cookie back.

@@ -1,0 +1,15 @@
+package org.groundline.web.api;
+
+import org.groundline.sitting.Item;
+
+import java.util.UUID;
+
+/// An item on its paper, before anything of it may be explained.
+///
+/// @param position from 1
+record ItemView(UUID item, int position, String topic, QuestionView question) {
+    static ItemView of(Item item) {
+        return new ItemView(
+                item.id(), item.position(), item.topic(), QuestionView.of(item.shown()));
+    }
+}

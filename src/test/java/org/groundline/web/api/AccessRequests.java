@@ -1,0 +1,111 @@
+package org.groundline.web.api;
+
+import org.groundline.web.TestServer;
+import org.groundline.web.request.Routes.Route;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+
+/// What is sent to each route that changes something, as templates; names in braces stand for ids.
+/// JSON below the API, forms elsewhere. A route that is not listed is sent nothing.
+final class AccessRequests {
+    private static final Pattern ID =
+            Pattern.compile("\\{(subject|sitting|item|opening|signOff|intake)}");
+
+    private static final Map<String, String> BODIES = new LinkedHashMap<>();
+
+    static {
+        String practised = "{'item':'{item}','seat':1,'sequence':0,'answer':'A'}";
+        api("PUT /me/password", "{'password':'{password}','newPassword':'{password}'}");
+        api("POST /practices", "{'topic':'AER-2'}");
+        api("POST /practices/{sitting}/answers", practised);
+        api("POST /openings", "{'module':'EQU','intake':'{intake}','windowMinutes':60}");
+        api("POST /sittings/{sitting}/answers", practised);
+        api(
+                "POST /students/{subject}/debriefs",
+                "{'item':'{item}','outcome':'not yet understood'}");
+        api("POST /students/{subject}/demonstrations", "{'demonstration':'{demonstration}'}");
+        api("POST /students/{subject}/sign-offs", "{'module':'EQU','password':'{password}'}");
+        api(
+                "POST /students/{subject}/sign-offs/{signOff}/reversal",
+                "{'reason':'A test.','password':'{password}'}");
+        api(
+                "POST /people",
+                "{'givenName':'New','familyName':'Person','email':'{unique}@x.example',"
+                        + "'password':'{password}','roles':['student']}");
+        api("POST /intakes", "{'name':'{unique}','startsOn':'2027-06-01'}");
+        api(
+                "PUT /policy",
+                "{'passMarkPercent':'75','topicItems':10,'numericSharePercent':15,'studentsToSpeak':5}");
+
+        page("POST /account/password", "old={password}&wanted={password}");
+    }
+
+    private AccessRequests() {}
+
+    private static void api(String route, String json) {
+        BODIES.put(route.replace(" ", " /api/v1/schools/{school}"), json.replace('\'', '"'));
+    }
+
+    private static void page(String route, String form) {
+        BODIES.put(route.replace(" ", " /{school}"), form);
+    }
+
+    private static String template(Route route) {
+        return BODIES.getOrDefault(route.method() + " " + route.path(), "");
+    }
+
+    /// The routes that have a template.
+    static Set<String> known() {
+        return BODIES.keySet();
+    }
+
+    /// The ids that a request to a route names, in its address or in what is sent.
+    static List<String> ids(Route route) {
+        return ID.matcher(query(route) + route.path() + template(route))
+                .results()
+                .map(MatchResult::group)
+                .distinct()
+                .toList();
+    }
+
+    /// Addresses that take an intake in their query.
+    private static String query(Route route) {
+        return route.path().matches(".*/(board|rates)") ? "?intake={intake}" : "";
+    }
+
+    static String address(Route route, AccessWorld.Things things) {
+        return filled(route, route.path() + query(route), things);
+    }
+
+    static String body(Route route, AccessWorld.Things things) {
+        return filled(route, template(route), things);
+    }
+
+    /// A form by its fields.
+    static Map<String, String> form(Route route, AccessWorld.Things things) {
+        Map<String, String> fields = new LinkedHashMap<>();
+        for (String field : new ArrayList<>(List.of(body(route, things).split("&")))) {
+            String[] parts = field.split("=", 2);
+            if (parts.length == 2) {
+                fields.put(parts[0], parts[1]);
+            }
+        }
+        return fields;
+    }
+
+    private static String filled(Route route, String template, AccessWorld.Things things) {
+        String text = template;
+        for (var id : things.of(route).entrySet()) {
+            text = text.replace("{" + id.getKey() + "}", id.getValue());
+        }
+        return text.replace("{password}", TestServer.PASSWORD)
+                .replace("{unique}", "u" + TestServer.newId())
+                .replace("{topic}", "AER-2");
+    }
+}
