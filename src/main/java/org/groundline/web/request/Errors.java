@@ -94,7 +94,7 @@ public final class Errors {
             ctx.redirect("/" + findSchool(ctx).get() + "/login?next=" + next);
             return;
         }
-        if (refusal instanceof Refusal.Unknown && isApi(ctx)) {
+        if (refusal instanceof Refusal.Unknown && wantsJson(ctx)) {
             ctx.header("WWW-Authenticate", "Bearer");
         }
         if (refusal instanceof Refusal.TooMany) {
