@@ -73,9 +73,10 @@ public final class DemoSchools {
             DemoDoors doors = DemoDoors.on(database, time, bank, writer, seeds);
             School school = doors.schools().create(roster.school());
             var loggedIn = new LoggedIn(doors, school, roster.password());
-            var world = new World(roster, doors, new Agenda(time), school, loggedIn, analyse);
             var calendar = new Calendar(school, present);
-            new History(world, calendar, new Chance(draw.split("people"))).happen();
+            var agenda = new Agenda(time);
+            var world = new World(roster, doors, agenda, school, calendar, loggedIn, analyse);
+            new History(world, new Chance(draw.split("people"))).happen();
             analyse.run();
         }
     }

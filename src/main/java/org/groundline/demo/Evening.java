@@ -22,7 +22,7 @@ final class Evening {
         this.world = world;
         this.student = student;
         this.topic = topic;
-        this.chance = student.chance().of("practice " + world.now());
+        this.chance = student.chance().of("practice " + world.daysBefore());
     }
 
     /// Answers the first item now, and enters the others into the agenda.

@@ -22,15 +22,13 @@ final class History {
     private static final int MISSED_THE_TEST = 2;
 
     private final World world;
-    private final Calendar calendar;
     private final Founding founding;
     private final String chief;
     private final String first;
     private final String second;
 
-    History(World world, Calendar calendar, Chance chance) {
+    History(World world, Chance chance) {
         this.world = world;
-        this.calendar = calendar;
         this.founding = new Founding(world, chance);
         List<Roster.Staff> staff = world.roster().staff();
         this.chief = staff.get(0).email();
@@ -40,21 +38,21 @@ final class History {
 
     /// Lets it all happen, up to the present.
     void happen() {
-        founding.enterStaff(calendar.today());
+        founding.enterStaff(world.calendar().today());
         List<Roster.Intake> intakes = world.roster().intakes();
         at(intakes.get(0).began(), () -> beginOlder(intakes.get(0)));
         at(intakes.get(1).began(), () -> beginYounger(intakes.get(1)));
-        world.agenda().runUntil(calendar.present());
+        world.agenda().runUntil(world.calendar().present());
     }
 
     private void at(int daysBefore, Runnable deed) {
-        world.agenda().enter(calendar.at(daysBefore, MORNING), deed);
+        world.agenda().enter(world.calendar().at(daysBefore, MORNING), deed);
     }
 
     private void beginOlder(Roster.Intake plan) {
         Group group = founding.begin(plan);
         founding.join(group, plan.students());
-        var lessons = new Lessons(world, calendar, group);
+        var lessons = new Lessons(world, group);
         lessons.practise(60, "EQU");
         lessons.round(58, new Round(world, "EQU", first, 0, 0.85, 0));
         lessons.sit(56, "EQU", first, student -> true);
@@ -78,7 +76,7 @@ final class History {
         Group group = founding.begin(plan);
         int all = plan.students().size();
         founding.join(group, plan.students().subList(0, all - 1));
-        var lessons = new Lessons(world, calendar, group);
+        var lessons = new Lessons(world, group);
         lessons.practise(19, "EQU");
         lessons.practise(12, "EQU");
         lessons.round(9, new Round(world, "EQU", second, 0, 0.6, 0));
@@ -116,7 +114,7 @@ final class History {
     }
 
     private Instant before(Duration duration) {
-        return calendar.present().minus(duration);
+        return world.calendar().present().minus(duration);
     }
 
     /// The chief instructor takes the first sign-off back.

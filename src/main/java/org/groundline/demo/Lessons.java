@@ -28,26 +28,24 @@ final class Lessons {
     private static final double STUDY_AGAIN_CONVINCES = 0.35;
 
     private final World world;
-    private final Calendar calendar;
     private final Group group;
 
-    Lessons(World world, Calendar calendar, Group group) {
+    Lessons(World world, Group group) {
         this.world = world;
-        this.calendar = calendar;
         this.group = group;
     }
 
     /// On an evening the diligent practise a topic of a module, each another one.
     void practise(int daysBefore, String module) {
         studentsFrom(
-                calendar.at(daysBefore, EVENING),
+                world.calendar().at(daysBefore, EVENING),
                 student -> student.chance().of("evening " + daysBefore).happens(DILIGENT),
                 (student, place) -> practise(student, module, place));
     }
 
     private void practise(Student student, String module, int place) {
         List<Topic> topics = world.bank().course().findModule(module).orElseThrow().topics();
-        student.mind().study(STUDY, STUDY_CONVINCES, student.chance().of("study " + world.now()));
+        student.mind().study(STUDY, STUDY_CONVINCES, student.chance().of("study " + world.daysBefore()));
         Evening.begin(world, student, topics.get(place % topics.size()).id());
     }
 
@@ -55,7 +53,7 @@ final class Lessons {
     ///
     /// @param opener e-mail address
     void sit(int daysBefore, String module, String opener, Predicate<Student> concerned) {
-        Instant at = calendar.at(daysBefore, TEST);
+        Instant at = world.calendar().at(daysBefore, TEST);
         world.agenda().enter(at, () -> sitTogether(open(module, opener, "Classroom"), concerned));
         world.agenda().enter(at.plus(EVERYBODY_WRITES), world.analyse());
         world.agenda().enter(at.plus(WINDOW), world.analyse());
@@ -73,7 +71,7 @@ final class Lessons {
         Predicate<Student> concerned = student -> hasNotPassed(student, module, opener);
         world.agenda()
                 .enter(
-                        calendar.at(daysBefore, TEST).minusSeconds(1),
+                        world.calendar().at(daysBefore, TEST).minusSeconds(1),
                         () ->
                                 group.students().stream()
                                         .filter(concerned)
@@ -86,7 +84,7 @@ final class Lessons {
                 .study(
                         STUDY_AGAIN,
                         STUDY_AGAIN_CONVINCES,
-                        student.chance().of("study again " + world.now()));
+                        student.chance().of("study again " + world.daysBefore()));
     }
 
     private boolean hasNotPassed(Student student, String module, String staff) {
@@ -106,7 +104,7 @@ final class Lessons {
 
     /// In the afternoon an instructor goes round.
     void round(int daysBefore, Round round) {
-        Instant begin = calendar.at(daysBefore, ROUND);
+        Instant begin = world.calendar().at(daysBefore, ROUND);
         world.agenda()
                 .enter(
                         begin,

@@ -24,7 +24,7 @@ record Round(
 
     /// Spends some minutes with a student.
     void visit(Student student) {
-        Chance chance = student.chance().of("round " + world.now());
+        Chance chance = student.chance().of("round " + world.daysBefore());
         Actor actor = world.as(instructor);
         ModuleRecord before = recordOf(actor, student);
         if (chance.happens(talks)) {

@@ -29,7 +29,7 @@ final class TestSitting {
     private TestSitting(World world, Student student, UUID opening) {
         this.world = world;
         this.student = student;
-        this.chance = student.chance().of("test " + world.now());
+        this.chance = student.chance().of("test " + world.daysBefore());
         this.actor = world.as(student.email());
         world.doors().seeds().forget();
         UUID id = world.doors().sittings().begin(actor, opening);

@@ -14,6 +14,7 @@ record World(
         DemoDoors doors,
         Agenda agenda,
         School school,
+        Calendar calendar,
         LoggedIn loggedIn,
         Runnable analyse) {
     Actor as(String email) {
@@ -22,6 +23,12 @@ record World(
 
     Instant now() {
         return doors.foundation().now();
+    }
+
+    /// How many days before the present it is. Chance goes by it and not by the date, so that the
+    /// history is much the same whenever the school is made.
+    long daysBefore() {
+        return calendar.daysBefore(now());
     }
 
     Questions bank() {
