@@ -311,8 +311,7 @@ class BadInputTest {
 
     @Test
     void sixRequestsAtOnceBeginOnePractice() throws Exception {
-        List<String> next =
-                atOnce(6, i -> ADA.post("/practices", Map.of("topic", "EQU-1")).body());
+        List<String> next = atOnce(6, i -> ADA.post("/practices", Map.of("topic", "EQU-1")).body());
 
         assertThat(next.stream().distinct()).hasSize(1);
     }
