@@ -40,8 +40,7 @@ final class PolicyRoutes {
     private void change(Context ctx, Actor actor, PolicyBody body) {
         int since = doors.policies().current(actor.school()).version();
         Tag.of(since).requireMatch(ctx);
-        Policy next = doors.policies().change(actor, since, body.rules());
-        ctx.header("ETag", Tag.of(next.version()).text());
-        Json.answer(ctx, 200, PolicyView.of(next));
+        doors.policies().change(actor, since, body.rules());
+        show(ctx, actor);
     }
 }

@@ -132,7 +132,7 @@ final class TaughtSchool {
         }
     }
 
-    private boolean isSafetyCritical(UUID item) {
+    boolean isSafetyCritical(UUID item) {
         return one("select safety_critical::text from item where id = ?", item).equals("true");
     }
 
