@@ -105,7 +105,9 @@ final class Chromium implements AutoCloseable {
 
         /// Presses a button and checks the page that follows.
         void press(String button) {
-            page.locator("button:visible:not(.unseen)", new Page.LocatorOptions().setHasText(button))
+            page.locator(
+                            "button:visible:not(.unseen)",
+                            new Page.LocatorOptions().setHasText(button))
                     .first()
                     .click();
             page.waitForLoadState();
@@ -115,7 +117,9 @@ final class Chromium implements AutoCloseable {
         /// Presses a button whose form is to be refused with a status, and checks the page that
         /// follows.
         void pressRefused(String button, int status) {
-            page.locator("button:visible:not(.unseen)", new Page.LocatorOptions().setHasText(button))
+            page.locator(
+                            "button:visible:not(.unseen)",
+                            new Page.LocatorOptions().setHasText(button))
                     .first()
                     .click();
             page.waitForLoadState();
@@ -135,8 +139,8 @@ final class Chromium implements AutoCloseable {
             return page.locator("main").innerText();
         }
 
-        /// No violation of WCAG 2.2 AA on a phone in light and on a laptop in dark; nothing wider than the window; no
-        /// complaint of the browser.
+        /// No violation of WCAG 2.2 AA on a phone in light and on a laptop in dark; nothing wider
+        /// than the window; no complaint of the browser.
         void check() {
             look(PHONE_WIDTH, ColorScheme.LIGHT);
             look(LAPTOP_WIDTH, ColorScheme.DARK);
@@ -148,8 +152,11 @@ final class Chromium implements AutoCloseable {
             page.setViewportSize(width, HEIGHT);
             checkAccessibility(scheme + " " + width);
             Object overflow =
-                    page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth");
-            assertThat(overflow).as("pixels wider than the window: %s at %d", page.url(), width).isEqualTo(0);
+                    page.evaluate(
+                            "document.documentElement.scrollWidth - document.documentElement.clientWidth");
+            assertThat(overflow)
+                    .as("pixels wider than the window: %s at %d", page.url(), width)
+                    .isEqualTo(0);
         }
 
         private void checkAccessibility(String how) {

@@ -29,10 +29,12 @@ public record CoursePage(
 
     /// A module with its state, its topics and what is missing.
     ///
+    /// @param done whether it is signed off, and the rest only evidence
     /// @param state stands in the style sheet for a sign; the words say the same
     public record ModulePart(
             String id,
             int number,
+            boolean done,
             String title,
             String state,
             String stateWords,
@@ -53,7 +55,8 @@ public record CoursePage(
     ///
     /// @param state stands in the style sheet for a sign; the words say the same
     /// @param text as HTML
-    public record Line(String state, String stateWords, String text) {}
+    /// @param detail as HTML; may be empty
+    public record Line(String state, String stateWords, String text, String detail) {}
 
     /// A test that was handed in.
     public record PastTest(

@@ -52,6 +52,7 @@ final class CoursePages {
                 new ModuleParts(
                         words,
                         Times.of(actor.school()),
+                        subject -> doors.people().getPerson(actor.school(), subject).name(),
                         practised,
                         practises ? frame.root() + "/practice/" : "");
         boolean sits = actor.mayAtAll(Action.SIT);

@@ -6,6 +6,8 @@ public interface CourseWords {
 
     String lead(int signed, int modules);
 
+    String howSigned();
+
     String tests();
 
     String noTest();
@@ -18,7 +20,7 @@ public interface CourseWords {
 
     String readTheRules();
 
-    String signedOff(String day);
+    String signedOff(String day, String instructor);
 
     String ready();
 
@@ -38,6 +40,8 @@ public interface CourseWords {
 
     String requirements();
 
+    String topicsAndEvidence();
+
     String met();
 
     String missing();
@@ -48,19 +52,17 @@ public interface CourseWords {
 
     String testToPass();
 
-    String askAbout();
+    String askInstructor();
 
     String observed(String demonstration, String day);
 
-    String toShow(String demonstration, String criteria);
+    String toShow(String demonstration);
 
     String results();
 
     String noResult();
 
     String module();
-
-    String handedIn();
 
     String marks();
 

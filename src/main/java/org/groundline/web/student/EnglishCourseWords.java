@@ -11,8 +11,12 @@ record EnglishCourseWords() implements CourseWords {
     public String lead(int signed, int modules) {
         return signed == modules
                 ? "All %d modules are signed off.".formatted(modules)
-                : "%d of %d modules signed off. A module is signed off by your instructor once its test is passed, every safety-critical slip is talked over and everything to be shown was seen."
-                        .formatted(signed, modules);
+                : "%d of %d modules are signed off.".formatted(signed, modules);
+    }
+
+    @Override
+    public String howSigned() {
+        return "Your instructor signs a module off once its test is passed, every safety-critical answer that was not right is talked over, and everything to be shown was seen.";
     }
 
     @Override
@@ -46,8 +50,8 @@ record EnglishCourseWords() implements CourseWords {
     }
 
     @Override
-    public String signedOff(String day) {
-        return "signed off " + day;
+    public String signedOff(String day, String instructor) {
+        return "signed off %s by %s".formatted(day, instructor);
     }
 
     @Override
@@ -96,6 +100,11 @@ record EnglishCourseWords() implements CourseWords {
     }
 
     @Override
+    public String topicsAndEvidence() {
+        return "Topics and evidence";
+    }
+
+    @Override
     public String met() {
         return "met";
     }
@@ -121,8 +130,8 @@ record EnglishCourseWords() implements CourseWords {
     }
 
     @Override
-    public String askAbout() {
-        return "Ask your instructor about this safety-critical question:";
+    public String askInstructor() {
+        return "A safety-critical answer. Ask your instructor.";
     }
 
     @Override
@@ -131,8 +140,8 @@ record EnglishCourseWords() implements CourseWords {
     }
 
     @Override
-    public String toShow(String demonstration, String criteria) {
-        return "%s. To be shown to your instructor: %s".formatted(demonstration, criteria);
+    public String toShow(String demonstration) {
+        return demonstration + ", to be shown to your instructor.";
     }
 
     @Override
@@ -148,11 +157,6 @@ record EnglishCourseWords() implements CourseWords {
     @Override
     public String module() {
         return "Test";
-    }
-
-    @Override
-    public String handedIn() {
-        return "Handed in";
     }
 
     @Override

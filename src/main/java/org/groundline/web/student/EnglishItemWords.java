@@ -18,8 +18,10 @@ record EnglishItemWords() implements ItemWords {
     }
 
     @Override
-    public String numberAdvice() {
-        return "Write a comma or a point. Another unit is converted when you write it behind the number.";
+    public String numberAdvice(String unit) {
+        return unit.isEmpty()
+                ? "Write a comma or a point."
+                : "Write a comma or a point. Another unit is converted when you write it behind the number.";
     }
 
     @Override

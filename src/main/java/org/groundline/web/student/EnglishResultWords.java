@@ -111,13 +111,18 @@ record EnglishResultWords() implements ResultWords {
     }
 
     @Override
+    public String talksFirst() {
+        return "To talk over with your instructor";
+    }
+
+    @Override
     public String missed() {
         return "Questions you missed";
     }
 
     @Override
     public String noneMissed() {
-        return "None. Every question was answered rightly.";
+        return "None.";
     }
 
     @Override

@@ -10,6 +10,9 @@ import org.groundline.sitting.Mark;
 import org.groundline.sitting.Verdict;
 import org.groundline.web.request.Markdown;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 
@@ -104,9 +107,17 @@ public record ExplainedItem(
             case Key.Choice choice -> "";
             case Key.Number number -> {
                 Unit unit = Units.get(number.unit());
-                yield words.counted(unit.print(number.lowest()), unit.print(number.highest()));
+                yield words.counted(
+                        unit.print(inFourDigits(number.lowest(), RoundingMode.CEILING)),
+                        unit.print(inFourDigits(number.highest(), RoundingMode.FLOOR)));
             }
         };
+    }
+
+    /// A bound in four digits, rounded into the interval: whatever it covers is right.
+    private static BigDecimal inFourDigits(BigDecimal bound, RoundingMode inwards) {
+        BigDecimal rounded = bound.round(new MathContext(4, inwards)).stripTrailingZeros();
+        return rounded.scale() < 0 ? rounded.setScale(0) : rounded;
     }
 
     private static List<String> steps(Key key) {

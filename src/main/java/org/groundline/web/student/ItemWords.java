@@ -9,7 +9,8 @@ public interface ItemWords {
     /// @param unit empty for a plain number
     String yourAnswerIn(String unit);
 
-    String numberAdvice();
+    /// @param unit empty for a plain number
+    String numberAdvice(String unit);
 
     String readAs(String echo);
 

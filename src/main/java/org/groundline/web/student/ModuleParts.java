@@ -1,6 +1,7 @@
 package org.groundline.web.student;
 
 import org.groundline.bank.Topic;
+import org.groundline.database.SubjectId;
 import org.groundline.record.Attempt;
 import org.groundline.record.ModuleRecord;
 import org.groundline.record.ModuleState;
@@ -15,13 +16,19 @@ import org.groundline.web.student.CoursePage.TopicLine;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 
 /// Says in words where a student stands in each module.
 ///
+/// @param names who somebody is
 /// @param practised by topic
 /// @param practice where topics are practised, up to the topic's id; empty for who may not
 record ModuleParts(
-        CourseWords words, Times times, Map<String, Progress> practised, String practice) {
+        CourseWords words,
+        Times times,
+        Function<SubjectId, String> names,
+        Map<String, Progress> practised,
+        String practice) {
     private static final String MET = "met";
     private static final String MISSING = "missing";
     private static final String TALK = "talk";
@@ -38,9 +45,10 @@ record ModuleParts(
         return new ModulePart(
                 module.module().id(),
                 number,
+                module.standing().isPresent(),
                 module.module().title(),
                 sign(module.state()),
-                inWords(module.state()),
+                inWords(module),
                 module.module().topics().stream().map(this::topic).toList(),
                 requirements(module));
     }
@@ -56,9 +64,12 @@ record ModuleParts(
         };
     }
 
-    private String inWords(ModuleState state) {
-        return switch (state) {
-            case ModuleState.SignedOff(var at) -> words.signedOff(times.day(at));
+    private String inWords(ModuleRecord module) {
+        return switch (module.state()) {
+            case ModuleState.SignedOff(var at) ->
+                    words.signedOff(
+                            times.day(at),
+                            names.apply(module.standing().orElseThrow().instructor()));
             case ModuleState.Ready() -> words.ready();
             case ModuleState.Sitting() -> words.beingSat();
             case ModuleState.Passed(int talks, int demonstrations) ->
@@ -92,12 +103,11 @@ record ModuleParts(
             String day = times.day(passed.handedInAt());
             return met(words.testPassed(day, marks.gained(), marks.all()));
         }
-        return new Line(MISSING, words.missing(), Markdown.inline(words.testToPass()));
+        return line(MISSING, words.missing(), words.testToPass(), "");
     }
 
     private Line talk(TalkItem talk) {
-        String text = words.askAbout() + " " + talk.shown().stem();
-        return new Line(TALK, words.toTalkOver(), Markdown.inline(text));
+        return line(TALK, words.toTalkOver(), words.askInstructor(), talk.shown().stem());
     }
 
     private Line demonstration(ShownDemonstration shown) {
@@ -106,15 +116,18 @@ record ModuleParts(
                 .map(o -> met(words.observed(title, times.day(o.at()))))
                 .orElseGet(
                         () ->
-                                new Line(
+                                line(
                                         MISSING,
                                         words.missing(),
-                                        Markdown.inline(
-                                                words.toShow(
-                                                        title, shown.demonstration().criteria()))));
+                                        words.toShow(title),
+                                        shown.demonstration().criteria()));
     }
 
     private Line met(String text) {
-        return new Line(MET, words.met(), Markdown.inline(text));
+        return line(MET, words.met(), text, "");
+    }
+
+    private static Line line(String state, String stateWords, String text, String detail) {
+        return new Line(state, stateWords, Markdown.inline(text), Markdown.inline(detail));
     }
 }

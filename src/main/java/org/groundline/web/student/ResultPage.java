@@ -7,6 +7,8 @@ import java.util.List;
 /// What came of a test, with everything that explains it.
 ///
 /// @param lead the result in a sentence
+/// @param toTalkOver safety-critical items that were not answered rightly
+/// @param missed the others that were not
 /// @param again where to practise first what was missed; empty where nothing was, or the reader is
 ///   not the student
 public record ResultPage(
@@ -16,12 +18,14 @@ public record ResultPage(
         List<Fact> facts,
         List<TopicRow> topics,
         TopicRow all,
+        List<Entry> toTalkOver,
         List<Entry> missed,
         List<Entry> right,
         String again) {
     public ResultPage {
         facts = List.copyOf(facts);
         topics = List.copyOf(topics);
+        toTalkOver = List.copyOf(toTalkOver);
         missed = List.copyOf(missed);
         right = List.copyOf(right);
     }

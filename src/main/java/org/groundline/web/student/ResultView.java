@@ -16,13 +16,13 @@ import org.groundline.web.student.ResultPage.TopicRow;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.function.Predicate;
 
 /// Puts the page of a result together.
 record ResultView(Course course, School school, ResultWords words, Result result) {
     private static final int SHORT_VERSION = 12;
 
     ResultPage page(Frame frame, String student, boolean own) {
-        List<Entry> missed = entries(false);
         return new ResultPage(
                 frame,
                 words,
@@ -32,8 +32,9 @@ record ResultView(Course course, School school, ResultWords words, Result result
                         .map(t -> row(title(t.topic()), t.hundredths(), t.possible()))
                         .toList(),
                 row(words.all(), result.hundredths(), result.possible()),
-                missed,
-                entries(true),
+                entries(i -> !isRight(i) && i.item().safetyCritical()),
+                entries(i -> !isRight(i) && !i.item().safetyCritical()),
+                entries(ResultView::isRight),
                 own ? practiceOfFirstMissed(frame) : "");
     }
 
@@ -80,11 +81,12 @@ record ResultView(Course course, School school, ResultWords words, Result result
         return new TopicRow(title, marks.gained(), marks.all(), marks.share(result.rules()));
     }
 
-    private List<Entry> entries(boolean right) {
-        return result.items().stream()
-                .filter(i -> right == (i.mark().verdict() == Verdict.RIGHT))
-                .map(this::entry)
-                .toList();
+    private List<Entry> entries(Predicate<ItemResult> which) {
+        return result.items().stream().filter(which).map(this::entry).toList();
+    }
+
+    private static boolean isRight(ItemResult item) {
+        return item.mark().verdict() == Verdict.RIGHT;
     }
 
     private Entry entry(ItemResult marked) {
@@ -106,7 +108,7 @@ record ResultView(Course course, School school, ResultWords words, Result result
 
     private String practiceOfFirstMissed(Frame frame) {
         return result.items().stream()
-                .filter(i -> i.mark().verdict() != Verdict.RIGHT)
+                .filter(i -> !isRight(i))
                 .map(i -> i.item().topic())
                 .filter(t -> course.findTopic(t).isPresent())
                 .findFirst()

@@ -45,6 +45,8 @@ public interface ResultWords {
 
     String all();
 
+    String talksFirst();
+
     String missed();
 
     String noneMissed();
