@@ -5,11 +5,6 @@
 const form = document.querySelector("form.item");
 let timeIsOver = false;
 
-/** A hidden field of the form; `form.elements.item` would be the collection's own method. */
-function hidden(name) {
-    return form.querySelector(`input[type=hidden][name=${name}]`);
-}
-
 /** A random id of version 4; crypto.randomUUID is not there over plain HTTP. */
 function newId() {
     const bytes = crypto.getRandomValues(new Uint8Array(16));
@@ -31,8 +26,10 @@ function saveAnswers() {
     const refused = document.getElementById("refused");
     const reading = document.getElementById("reading");
     const field = document.getElementById("answer");
-    const key = "answer " + form.action + " " + hidden("item").value;
-    let sequence = Number(hidden("sequence").value);
+    // The collection of fields has a method called item, so the field of that name is asked for by namedItem.
+    const itemId = form.elements.namedItem("item").value;
+    const key = "answer " + form.action + " " + itemId;
+    let sequence = Number(form.elements.sequence.value);
     let last = answer();
     let waiting = null;
     let busy = false;
@@ -67,8 +64,8 @@ function saveAnswers() {
         }
         last = now;
         waiting = { clientId: newId(), sequence: sequence++, answer: now };
-        hidden("clientId").value = newId();
-        hidden("sequence").value = String(sequence);
+        form.elements.clientId.value = newId();
+        form.elements.sequence.value = String(sequence);
         sessionStorage.setItem(key, now);
         tell("");
         show("saving", form.dataset.saving);
@@ -84,10 +81,10 @@ function saveAnswers() {
         busy = true;
         const sent = waiting;
         const body = new URLSearchParams({
-            csrf: hidden("csrf").value,
-            item: hidden("item").value,
+            csrf: form.elements.csrf.value,
+            item: itemId,
             clientId: sent.clientId,
-            seat: hidden("seat").value,
+            seat: form.elements.seat.value,
             sequence: String(sent.sequence),
             answer: sent.answer,
         });
