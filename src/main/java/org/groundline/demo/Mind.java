@@ -26,8 +26,8 @@ import java.util.stream.Stream;
 /// intelligence and attainment tests*, 1960) with a pull where an option carries a wrong idea that
 /// the student holds. Its numbers are chosen so that the history looks like a school's.
 final class Mind {
-    private static final double PULL = 2.7;
-    private static final double OWN_IDEA = 0.11;
+    private static final double PULL = 3.6;
+    private static final double OWN_IDEA = 0.08;
     private static final double YIELDS_TO_IDEA = 0.9;
     private static final double TOPIC_SPREAD = 0.4;
 
