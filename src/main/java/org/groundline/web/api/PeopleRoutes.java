@@ -59,6 +59,11 @@ final class PeopleRoutes {
     void addTo(ApiRoutes routes) {
         routes.get("/people", Action.READ_PEOPLE, this::people);
         routes.post("/people", Action.MANAGE_PEOPLE, PersonBody.class, this::enter);
+        routes.post(
+                "/people/{subject}/authorisations",
+                Action.MANAGE_PEOPLE,
+                AuthorisationBody.class,
+                this::authorise);
         routes.get("/intakes", Action.READ_OPENING, this::intakes);
         routes.post("/intakes", Action.MANAGE_PEOPLE, IntakeBody.class, this::begin);
         routes.put("/intakes/{intake}/members/{subject}", Action.MANAGE_PEOPLE, this::join);
@@ -78,6 +83,14 @@ final class PeopleRoutes {
                 doors.people().enter(school, Optional.of(actor), body.wish(), body.wantedRoles());
         Person person = doors.people().getPerson(school, subject);
         Json.answer(ctx, 201, PersonView.of(person, body.wantedRoles()));
+    }
+
+    private void authorise(Context ctx, Actor actor, AuthorisationBody body) {
+        School school = actor.school();
+        Person person = doors.people().getPerson(school, new SubjectId(pathId(ctx, "subject")));
+        var authorisation =
+                doors.people().authorise(school, Optional.of(actor), person.subject(), body.wish());
+        Json.answer(ctx, 201, AuthorisationView.of(authorisation));
     }
 
     private void intakes(Context ctx, Actor actor) {

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /// What is sent to each route that changes something, as templates; names in braces stand for ids.
 /// JSON below the API, forms elsewhere. A route that is not listed is sent nothing.
@@ -38,12 +39,35 @@ final class AccessRequests {
                 "POST /people",
                 "{'givenName':'New','familyName':'Person','email':'{unique}@x.example',"
                         + "'password':'{password}','roles':['student']}");
+        api(
+                "POST /people/{subject}/authorisations",
+                "{'number':'T-2','launchMethods':['foot'],'issuer':'Test office',"
+                        + "'validFrom':'2027-01-01','validUntil':'2029-12-31'}");
         api("POST /intakes", "{'name':'{unique}','startsOn':'2027-06-01'}");
         api(
                 "PUT /policy",
                 "{'passMarkPercent':'75','topicItems':10,'numericSharePercent':15,'studentsToSpeak':5}");
 
+        String answered = "item={item}&clientId={uuid}&seat=1&sequence=0&answer=A&go=stay";
         page("POST /account/password", "old={password}&wanted={password}");
+        page("POST /practice/{topic}", "sitting={sitting}&" + answered);
+        page("POST /sittings/{sitting}/answers", answered);
+        page("POST /sittings/{sitting}/hand-in", "sure=yes");
+        page("POST /students/{subject}/debriefs", "item={item}&outcome=not yet understood");
+        page("POST /students/{subject}/demonstrations", "demonstration={demonstration}");
+        page("POST /students/{subject}/sign-offs", "module=EQU&password={password}");
+        page(
+                "POST /students/{subject}/sign-offs/{signOff}/reversal",
+                "reason=A test.&password={password}");
+        page("POST /tests", "module=EQU&intake={intake}&hours=1");
+        page(
+                "POST /people",
+                "givenName=New&familyName=Person&email={unique}@x.example&password={password}&role=student");
+        page("POST /intakes", "name={unique}&startsOn=2027-06-01");
+        page("POST /intakes/{intake}/members", "student={subject}");
+        page(
+                "POST /policy",
+                "version=1&passMark=75&topicItems=10&numericShare=15&studentsToSpeak=5");
     }
 
     private AccessRequests() {}
@@ -60,9 +84,11 @@ final class AccessRequests {
         return BODIES.getOrDefault(route.method() + " " + route.path(), "");
     }
 
-    /// The routes that have a template.
+    /// The routes of the API that have a template.
     static Set<String> known() {
-        return BODIES.keySet();
+        return BODIES.keySet().stream()
+                .filter(route -> route.contains(" /api/"))
+                .collect(Collectors.toSet());
     }
 
     /// The ids that a request to a route names, in its address or in what is sent.
@@ -105,6 +131,7 @@ final class AccessRequests {
             text = text.replace("{" + id.getKey() + "}", id.getValue());
         }
         return text.replace("{password}", TestServer.PASSWORD)
+                .replace("{uuid}", TestServer.newId().toString())
                 .replace("{unique}", "u" + TestServer.newId())
                 .replace("{topic}", "AER-2");
     }

@@ -46,7 +46,7 @@ final class AccessWorld {
             String path = route.path();
             String kind =
                     path.contains("/practice")
-                            ? path.contains("/items/") ? "explained " : "practised "
+                            ? route.method().equals("GET") ? "explained " : "practised "
                             : path.matches(".*/(result|debriefs)") ? "handed-in " : "";
             chosen.computeIfPresent("sitting", (n, id) -> ids.getOrDefault(kind + n, id));
             chosen.computeIfPresent("item", (n, id) -> ids.getOrDefault(kind + n, id));

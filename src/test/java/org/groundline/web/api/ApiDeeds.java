@@ -50,6 +50,19 @@ final class ApiDeeds implements Deeds {
     }
 
     @Override
+    public void authorise() {
+        done(
+                cleo.post(
+                        "/people/" + taught.iris.value() + "/authorisations",
+                        Map.of(
+                                "number", "T-2",
+                                "launchMethods", List.of("foot", "winch"),
+                                "issuer", "Test office",
+                                "validFrom", "2027-01-01",
+                                "validUntil", "2029-12-31")));
+    }
+
+    @Override
     public void beginIntake(String name, String student) {
         String intake =
                 done(cleo.post("/intakes", Map.of("name", name, "startsOn", "2027-06-01")))

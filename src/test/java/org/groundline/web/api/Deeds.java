@@ -1,5 +1,6 @@
 package org.groundline.web.api;
 
+import java.util.List;
 import java.util.UUID;
 
 /// What people do in a school, by whichever way in.
@@ -8,6 +9,9 @@ interface Deeds {
     record Seen(UUID sitting, int seat, UUID item) {}
 
     void enterStudent(String name);
+
+    /// Authorises the instructor for winch launches, too.
+    void authorise();
 
     void beginIntake(String name, String student);
 
@@ -23,7 +27,7 @@ interface Deeds {
     void openTest(String module);
 
     /// Begins the test that is open, twice, and shows its paper.
-    java.util.List<Seen> begin();
+    List<Seen> begin();
 
     void answer(Seen seen, UUID clientId, int sequence, String answer);
 

@@ -3,6 +3,7 @@ package org.groundline.web.api;
 import org.groundline.database.SubjectId;
 import org.groundline.record.Debriefs.Outcome;
 import org.groundline.school.Actor;
+import org.groundline.school.People.NewAuthorisation;
 import org.groundline.school.People.NewPerson;
 import org.groundline.school.PolicyRules;
 import org.groundline.school.Role;
@@ -43,6 +44,18 @@ final class DoorDeeds implements Deeds {
                         name + "@" + taught.school.code() + ".example",
                         TestServer.PASSWORD);
         doors.people().enter(taught.school, Optional.of(cleo), wish, Set.of(Role.STUDENT));
+    }
+
+    @Override
+    public void authorise() {
+        var wish =
+                new NewAuthorisation(
+                        "T-2",
+                        List.of("foot", "winch"),
+                        "Test office",
+                        LocalDate.parse("2027-01-01"),
+                        LocalDate.parse("2029-12-31"));
+        doors.people().authorise(taught.school, Optional.of(cleo), taught.iris, wish);
     }
 
     @Override

@@ -6,6 +6,7 @@ import org.groundline.database.SubjectId;
 import org.groundline.school.Role;
 import org.groundline.web.TestServer;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -24,6 +25,7 @@ final class SchoolWalk {
 
     void all() {
         people();
+        authorisation();
         intakes();
         policy();
         rates();
@@ -50,6 +52,26 @@ final class SchoolWalk {
                 .contains(entered.text("/subject"));
         assertThat(stranger.as(taught.school, "bo").get("/me").text("/person/familyName"))
                 .isEqualTo("Finch");
+    }
+
+    private void authorisation() {
+        String path = "/people/" + taught.ada.value() + "/authorisations";
+        Map<String, Object> wish =
+                new HashMap<>(
+                        Map.of(
+                                "number", "T-2",
+                                "launchMethods", List.of("foot", "winch"),
+                                "issuer", "Test office",
+                                "validFrom", "2027-01-01",
+                                "validUntil", "2029-12-31"));
+
+        assertThat(cleo.post(path, wish).text("/discipline")).isEqualTo("paraglider");
+        wish.put("validUntil", "2026-12-31");
+        assertThat(cleo.post(path, wish).text("/errors/0/field")).isEqualTo("validUntil");
+        wish.put("launchMethods", List.of("catapult"));
+        assertThat(cleo.post(path, wish).text("/errors/0/field")).isEqualTo("launchMethods");
+        wish.put("launchMethods", List.of(List.of("foot")));
+        assertThat(cleo.post(path, wish).text("/errors/0/field")).isEqualTo("launchMethods");
     }
 
     private void intakes() {
