@@ -45,7 +45,8 @@ final class Lessons {
 
     private void practise(Student student, String module, int place) {
         List<Topic> topics = world.bank().course().findModule(module).orElseThrow().topics();
-        student.mind().study(STUDY, STUDY_CONVINCES, student.chance().of("study " + world.daysBefore()));
+        student.mind()
+                .study(STUDY, STUDY_CONVINCES, student.chance().of("study " + world.daysBefore()));
         Evening.begin(world, student, topics.get(place % topics.size()).id());
     }
 
