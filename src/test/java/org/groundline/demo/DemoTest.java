@@ -162,7 +162,8 @@ class DemoTest {
         assertThat(glide).isLessThan(0.5);
         assertThat(all.stream().map(DemoTest::reached)).allMatch(share -> share >= glide);
         assertThat(all.stream().filter(rate -> reached(rate) > 0.5)).hasSizeGreaterThan(5);
-        assertThat(rows(WRONG_IDEAS).getFirst()).isEqualTo("wind-ignored");
+        assertThat(rows(WRONG_IDEAS).getFirst())
+                .isIn(Roster.shipped().intakes().getFirst().sharedIdeas().getFirst().ideas());
     }
 
     private static final String WRONG_IDEAS =
