@@ -13,7 +13,7 @@ import java.util.stream.Stream;
 /// The closed table of units met here. A new unit is one line; the reader of typed numbers and the
 /// bank's templates know it from then on.
 ///
-/// Factors are exact: 1 ft = 0.3048 m, 1 NM = 1852 m, 1 mile = 1609.344 m.
+/// Factors are exact: 1 ft = 0.3048 m, 1 NM = 1852 m, 1 mile = 1609.344 m, 1 lb = 0.45359237 kg.
 public final class Units {
     public static final Unit NUMBER = unit("", Dimension.NUMBER, "1", ":1", "to1", "g");
     public static final Unit KELVIN = unit("K", Dimension.TEMPERATURE, "1", "kelvin");
@@ -56,6 +56,7 @@ public final class Units {
                     ratio("ft/min", Dimension.SPEED, "0.3048", "60", "fpm"),
                     unit("m/s²", Dimension.ACCELERATION, "1", "m/s2", "m/s^2"),
                     unit("kg", Dimension.MASS, "1", "kilo", "kilos", "kilogram", "kilograms"),
+                    unit("lb", Dimension.MASS, "0.45359237", "lbs", "pound", "pounds"),
                     unit("kg/m²", Dimension.LOADING, "1", "kg/m2", "kg/m^2"),
                     unit("kg/m³", Dimension.DENSITY, "1", "kg/m3", "kg/m^3"),
                     unit("N", Dimension.FORCE, "1", "newton", "newtons"),

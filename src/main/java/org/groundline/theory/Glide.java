@@ -33,7 +33,7 @@ public final class Glide {
     /// @throws IllegalArgumentException if the ratio is not above zero
     public static double angle(double ratio) {
         Require.positive("glide ratio", ratio);
-        return Math.atan(1 / ratio);
+        return StrictMath.atan(1 / ratio);
     }
 
     /// Answers: how fast over the ground along the track? V_g = V − W.

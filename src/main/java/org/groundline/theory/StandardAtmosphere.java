@@ -41,7 +41,8 @@ public final class StandardAtmosphere {
     /// @return pressure (Pa), 22 632 to 101 325
     /// @throws IllegalArgumentException if the altitude is outside that range
     public static double pressure(double altitude) {
-        return PRESSURE_0 * Math.pow(temperature(altitude) / TEMPERATURE_0, PRESSURE_EXPONENT);
+        return PRESSURE_0
+                * StrictMath.pow(temperature(altitude) / TEMPERATURE_0, PRESSURE_EXPONENT);
     }
 
     /// Answers: how dense is the standard air at this altitude? ρ = p / (R T).

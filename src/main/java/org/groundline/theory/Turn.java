@@ -17,7 +17,7 @@ public final class Turn {
         if (!(bank >= 0 && bank < Math.PI / 2)) {
             throw Require.refused("bank (rad)", bank, "must be from 0 to below π/2");
         }
-        return 1 / Math.cos(bank);
+        return 1 / StrictMath.cos(bank);
     }
 
     /// Answers: at which airspeed does the wing stall under this load? V = V_s √n.

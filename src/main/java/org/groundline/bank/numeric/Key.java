@@ -35,9 +35,9 @@ record Key(Unit unit, Rounding rounding, Tolerance tolerance, double least, doub
 
     /// The last line of a worked solution.
     String line(double value) {
-        String exact = unit.print(Decimals.shortened(value, UNROUNDED_DIGITS));
+        var exact = Rounding.significant(value, UNROUNDED_DIGITS);
         String printed = unit.print(printed(value));
-        if (exact.equals(printed)) {
+        if (exact.compareTo(printed(value)) == 0) {
             return "The answer is %s.".formatted(printed);
         }
         String how =
@@ -46,6 +46,6 @@ record Key(Unit unit, Rounding rounding, Tolerance tolerance, double least, doub
                     case UP -> "rounded up to be safe";
                     case NEAREST -> "rounded";
                 };
-        return "The answer is %s, %s: %s.".formatted(exact, how, printed);
+        return "The answer is %s, %s: %s.".formatted(unit.print(exact), how, printed);
     }
 }

@@ -1,5 +1,7 @@
 package org.groundline.bank.numeric;
 
+import org.groundline.measure.Rounding;
+
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -65,7 +67,7 @@ final class SpaceCheck {
     private void examine(int[] choice, Instance instance) {
         var key = parts.key();
         if (!key.isPlausible(instance.answer())) {
-            String answer = key.unit().print(Decimals.shortened(instance.answer(), 4));
+            String answer = key.unit().print(Rounding.significant(instance.answer(), 4));
             tellOnce(
                     "answer.between",
                     "the answer is %s".formatted(answer),

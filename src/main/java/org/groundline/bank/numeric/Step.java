@@ -1,6 +1,7 @@
 package org.groundline.bank.numeric;
 
 import org.groundline.bank.numeric.formula.Expression;
+import org.groundline.measure.Rounding;
 import org.groundline.measure.Unit;
 
 /// One line of the worked solution.
@@ -8,7 +9,7 @@ record Step(String name, String text, Expression formula, Unit unit) {
     private static final int DIGITS = 4;
 
     String printed(double si) {
-        return unit.print(Decimals.shortened(unit.fromSi(si), DIGITS));
+        return unit.print(Rounding.significant(unit.fromSi(si), DIGITS));
     }
 
     /// "Ground speed is airspeed minus headwind: 23 km/h."

@@ -32,7 +32,7 @@ record Wording(List<String> pieces) {
 
     /// Reads a text whose places may have the known names only.
     static Wording of(String text, Set<String> known, String at, Faults faults) {
-        var wording = of(text);
+        var wording = of(text.strip());
         for (String name : wording.names()) {
             if (!known.contains(name)) {
                 faults.add(

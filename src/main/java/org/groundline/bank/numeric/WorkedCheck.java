@@ -4,6 +4,7 @@ import org.groundline.bank.numeric.TemplateSource.WorkedSource;
 import org.groundline.measure.DecimalConvention;
 import org.groundline.measure.Reading.Read;
 import org.groundline.measure.Reading.Unreadable;
+import org.groundline.measure.Rounding;
 import org.groundline.measure.TypedNumber;
 
 import java.util.List;
@@ -51,7 +52,7 @@ record WorkedCheck(Parts parts, Faults faults) {
                         at + ".answer",
                         "the formula gives %s, the example says %s"
                                 .formatted(
-                                        parts.key().unit().print(Decimals.shortened(computed, 6)),
+                                        parts.key().unit().print(Rounding.significant(computed, 6)),
                                         example.answer()),
                         "correct the formula or the example");
             }

@@ -174,7 +174,7 @@ public sealed interface Expression {
 
         @Override
         public double value(double[] values) {
-            return Math.pow(base.value(values), exponent.value(values));
+            return StrictMath.pow(base.value(values), exponent.value(values));
         }
 
         @Override

@@ -54,19 +54,20 @@ final class Functions {
                 function("abs", same, a -> Math.abs(a[0]), "value"),
                 function("min", bothSame, a -> Math.min(a[0], a[1]), "one", "other"),
                 function("max", bothSame, a -> Math.max(a[0], a[1]), "one", "other"),
-                function("ln", Function.fixed(NUMBER, NUMBER), a -> Math.log(a[0]), "value"),
-                function("exp", Function.fixed(NUMBER, NUMBER), a -> Math.exp(a[0]), "value"));
+                function("ln", Function.fixed(NUMBER, NUMBER), a -> StrictMath.log(a[0]), "value"),
+                function(
+                        "exp", Function.fixed(NUMBER, NUMBER), a -> StrictMath.exp(a[0]), "value"));
     }
 
     private static List<Function> circular() {
         Rule ofAngle = Function.fixed(NUMBER, ANGLE);
         Rule toAngle = Function.fixed(ANGLE, NUMBER);
         return List.of(
-                function("sin", ofAngle, a -> Math.sin(a[0]), "angle"),
-                function("cos", ofAngle, a -> Math.cos(a[0]), "angle"),
-                function("tan", ofAngle, a -> Math.tan(a[0]), "angle"),
-                function("asin", toAngle, a -> Math.asin(a[0]), "value"),
-                function("atan", toAngle, a -> Math.atan(a[0]), "value"));
+                function("sin", ofAngle, a -> StrictMath.sin(a[0]), "angle"),
+                function("cos", ofAngle, a -> StrictMath.cos(a[0]), "angle"),
+                function("tan", ofAngle, a -> StrictMath.tan(a[0]), "angle"),
+                function("asin", toAngle, a -> StrictMath.asin(a[0]), "value"),
+                function("atan", toAngle, a -> StrictMath.atan(a[0]), "value"));
     }
 
     private static List<Function> air() {

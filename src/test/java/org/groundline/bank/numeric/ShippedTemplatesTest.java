@@ -1,0 +1,79 @@
+package org.groundline.bank.numeric;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.groundline.bank.numeric.Checked.Faulty;
+import org.groundline.bank.numeric.Checked.Sound;
+import org.groundline.bank.numeric.PosedNumber.MistakeRange;
+import org.groundline.bank.numeric.ShippedTemplates.Shipped;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+import java.util.List;
+import java.util.stream.LongStream;
+
+/// The numeric templates of the bank, each by itself.
+class ShippedTemplatesTest {
+    static List<Shipped> all() {
+        return ShippedTemplates.all();
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("all")
+    void aShippedTemplateIsSoundAndSoIsWhateverItPoses(Shipped shipped) {
+        switch (NumericTemplate.check(shipped.source())) {
+            case Faulty faulty -> assertThat(faulty.faults()).as(shipped.toString()).isEmpty();
+            case Sound sound ->
+                    LongStream.range(0, 500)
+                            .mapToObj(sound.template()::pose)
+                            .forEach(ShippedTemplatesTest::assertSound);
+        }
+    }
+
+    /// The last step of a solution is the answer; both were written by hand and could differ.
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("all")
+    void theLastStepIsTheAnswer(Shipped shipped) {
+        var parts = new TemplateReader(shipped.source(), new Faults()).read().orElseThrow();
+        var steps = parts.working().steps();
+        var last = steps.getLast();
+        for (var example : shipped.source().worked()) {
+            var given = Given.read(example.given(), parts.space().draws());
+            var instance = parts.working().solve(Given.array(given.values().orElseThrow()));
+            double shown = instance.value(parts.working().drawn() + steps.size() - 1);
+            assertThat(last.unit().fromSi(shown))
+                    .isCloseTo(instance.answer(), within(1e-9 * Math.abs(instance.answer())));
+        }
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("all")
+    void everyTemplateHasTwoWorkedExamplesAndTwoMistakes(Shipped shipped) {
+        assertThat(shipped.source().worked()).hasSizeGreaterThanOrEqualTo(2);
+        assertThat(shipped.source().mistakes()).hasSizeGreaterThanOrEqualTo(2);
+    }
+
+    @Test
+    void halfOfTheTemplatesAreForHeadArithmetic() {
+        var core = all().stream().filter(s -> s.audience().equals("core"));
+        assertThat(core.count() * 2).isGreaterThanOrEqualTo(all().size());
+    }
+
+    @Test
+    void noTwoTemplatesShareAnId() {
+        assertThat(all()).extracting(Shipped::toString).doesNotHaveDuplicates().hasSize(18);
+    }
+
+    private static void assertSound(PosedNumber posed) {
+        assertThat(posed.answer()).isBetween(posed.lowest(), posed.highest());
+        assertThat(posed.stem()).doesNotContain("{");
+        assertThat(posed.explanation()).doesNotContain("{");
+        for (MistakeRange mistake : posed.mistakes()) {
+            boolean below = mistake.highest().compareTo(posed.lowest()) < 0;
+            boolean above = mistake.lowest().compareTo(posed.highest()) > 0;
+            assertThat(below || above).as("%s", posed).isTrue();
+        }
+    }
+}
