@@ -13,10 +13,7 @@ import java.util.concurrent.Callable;
 
 /// `bank check`: says what is in a bank and what is wrong with it.
 @NullMarked
-@Command(
-        name = "check",
-        description = "Says what is in a bank and what is wrong with it.",
-        mixinStandardHelpOptions = true)
+@Command(name = "check", description = "Says what is in a bank and what is wrong with it.")
 final class BankCheckCommand implements Callable<Integer> {
     @Mixin private BankOptions options = new BankOptions();
 

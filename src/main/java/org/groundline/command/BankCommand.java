@@ -3,6 +3,7 @@ package org.groundline.command;
 import org.jspecify.annotations.NullMarked;
 
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 
 /// `bank`: looks at a question bank without a server.
 ///
@@ -12,7 +13,6 @@ import picocli.CommandLine.Command;
 @Command(
         name = "bank",
         description = "Looks at a question bank without a server.",
-        mixinStandardHelpOptions = true,
         synopsisSubcommandLabel = "COMMAND",
         subcommands = {BankCheckCommand.class, BankEvaluateCommand.class, BankSampleCommand.class},
         exitCodeListHeading = "%nExit codes:%n",
@@ -21,4 +21,11 @@ import picocli.CommandLine.Command;
             "1:the bank has errors; they are listed on standard error",
             "2:the call is wrong, for example an unknown question"
         })
-public final class BankCommand {}
+public final class BankCommand {
+    @Option(
+            names = {"-h", "--help"},
+            usageHelp = true,
+            description = "Shows this.")
+    @SuppressWarnings("UnusedVariable") // picocli reads it
+    private boolean help;
+}

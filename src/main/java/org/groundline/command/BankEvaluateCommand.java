@@ -18,10 +18,7 @@ import java.util.concurrent.Callable;
 
 /// `bank evaluate`: a numeric question's answer for given values.
 @NullMarked
-@Command(
-        name = "evaluate",
-        description = "Computes a numeric question's answer for given values.",
-        mixinStandardHelpOptions = true)
+@Command(name = "evaluate", description = "Computes a numeric question's answer for given values.")
 final class BankEvaluateCommand implements Callable<Integer> {
     @Mixin private BankOptions options = new BankOptions();
 

@@ -37,6 +37,13 @@ final class BankOptions {
             description = "How to write the result; left out, text.")
     private BankFormat format = BankFormat.TEXT;
 
+    @Option(
+            names = {"-h", "--help"},
+            usageHelp = true,
+            description = "Shows this.")
+    @SuppressWarnings("UnusedVariable") // picocli reads it
+    private boolean help;
+
     BankFormat format() {
         return format;
     }

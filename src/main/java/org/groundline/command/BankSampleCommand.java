@@ -23,8 +23,7 @@ import java.util.stream.LongStream;
 @NullMarked
 @Command(
         name = "sample",
-        description = "Shows a question as it would be put to students, with its key.",
-        mixinStandardHelpOptions = true)
+        description = "Shows a question as it would be put to students, with its key.")
 final class BankSampleCommand implements Callable<Integer> {
     @Mixin private BankOptions options = new BankOptions();
 

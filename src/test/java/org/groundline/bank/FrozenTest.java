@@ -52,17 +52,17 @@ class FrozenTest {
                         + "'right':'The wind counts.'}";
         String choice = "{'kind':'choice','stem':'Which?','options':['x','y','z']}";
         String choiceKey =
-                "{'kind':'choice','letter':'B','beliefs':{'A':%1$s,'C':%1$s},"
+                "{'kind':'choice','letter':'B','beliefs':{'A':BELIEF,'C':BELIEF},"
                         + "'rationale':'Because.','sources':['A book']}";
         String numberKey =
                 "{'kind':'number','answer':'3150','lowest':'3130.0700','highest':'10000',"
-                        + "'unit':'m','mistakes':[{'belief':%s,'shown':'5280','lowest':'5174.4',"
+                        + "'unit':'m','mistakes':[{'belief':BELIEF,'shown':'5280','lowest':'5174.4',"
                         + "'highest':'5385.6'}],'steps':['Ground speed is 23 km/h.'],"
                         + "'rationale':'So you get 3150 m.',"
                         + "'sources':['Common practice, no source']}";
         assertThat(Frozen.write(CHOICE)).isEqualTo(quoted(choice));
-        assertThat(Frozen.write(CHOICE_KEY)).isEqualTo(quoted(choiceKey.formatted(belief)));
-        assertThat(Frozen.write(NUMBER_KEY)).isEqualTo(quoted(numberKey.formatted(belief)));
+        assertThat(Frozen.write(CHOICE_KEY)).isEqualTo(quoted(choiceKey.replace("BELIEF", belief)));
+        assertThat(Frozen.write(NUMBER_KEY)).isEqualTo(quoted(numberKey.replace("BELIEF", belief)));
     }
 
     @Test

@@ -191,6 +191,12 @@ class BankCommandTest {
     }
 
     @Test
+    void helpIsNoFailure() {
+        assertThat(run("--help").exit()).isZero();
+        assertThat(run("sample", "-h").out()).contains("--count", "--seed", "--bank");
+    }
+
+    @Test
     void withoutACommandTheUsageIsShown() {
         Run run = run();
         assertThat(run.exit()).isEqualTo(2);
