@@ -23,6 +23,7 @@ import javax.sql.DataSource;
 public final class Database implements AutoCloseable {
     private static final String SCHOOLS = "groundline.schools";
     private static final int CONNECTIONS = 24;
+    private static final int IDLE_CONNECTIONS = 2;
 
     private final HikariDataSource pool;
     private final DSLContext sql;
@@ -46,6 +47,7 @@ public final class Database implements AutoCloseable {
         config.setUsername(address.user());
         config.setPassword(address.password());
         config.setMaximumPoolSize(CONNECTIONS);
+        config.setMinimumIdle(IDLE_CONNECTIONS);
         config.setAutoCommit(true);
         config.setPoolName("groundline");
         config.addDataSourceProperty("reWriteBatchedInserts", "true");

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import org.groundline.error.Refusal;
 import org.jooq.DSLContext;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 
 import java.util.List;
@@ -28,6 +29,11 @@ class TenancyTest {
                                 code,
                                 code));
         return id;
+    }
+
+    @AfterEach
+    void close() {
+        database.close();
     }
 
     private UUID subjectOf(SchoolId school) {

@@ -56,7 +56,7 @@ public final class TestDatabase {
             Path folder = Files.createDirectories(Path.of("target", "test-postgres"));
             var postgres =
                     EmbeddedPostgres.start(
-                            folder, Map.of("fsync", "off", "max_connections", "300"));
+                            folder, Map.of("fsync", "off", "max_connections", "500"));
             Runtime.getRuntime().addShutdownHook(new Thread(() -> closeQuietly(postgres)));
             Address server = postgres.server();
             return new Server(postgres.superuser(), server.user(), server.password());

@@ -16,6 +16,7 @@ import org.groundline.school.School;
 import org.groundline.school.Schools;
 import org.jooq.DSLContext;
 import org.jooq.Record;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 
 import java.time.Instant;
@@ -32,6 +33,11 @@ class LedgerTest {
     private final School school =
             new Schools(foundation)
                     .create(new Schools.NewSchool("here", "Here", "Europe/Vienna", "en"));
+
+    @AfterEach
+    void close() {
+        database.close();
+    }
 
     private List<Record> entries() {
         return database.inSchool(
