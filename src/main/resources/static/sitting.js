@@ -204,7 +204,8 @@ function countDown(clock) {
             clearInterval(timer);
             timeIsOver = true;
             announcement.textContent = clock.dataset.over;
-            setTimeout(() => location.assign(clock.dataset.result), 2000);
+            // The sitting leads to its result once it is handed in, and to its next question if this clock was fast.
+            setTimeout(() => location.assign(clock.dataset.sitting), 2000);
         }
     }
 

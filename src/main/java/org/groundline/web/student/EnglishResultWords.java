@@ -36,6 +36,21 @@ record EnglishResultWords() implements ResultWords {
     }
 
     @Override
+    public String allTalkedOver() {
+        return "The safety-critical answers that were not right are talked over.";
+    }
+
+    @Override
+    public String talkedOver() {
+        return "talked over";
+    }
+
+    @Override
+    public String settled() {
+        return "You have explained it back to your instructor.";
+    }
+
+    @Override
     public String student() {
         return "Student";
     }

@@ -7,8 +7,8 @@ import java.util.List;
 /// What came of a test, with everything that explains it.
 ///
 /// @param lead the result in a sentence
-/// @param toTalkOver safety-critical items that were not answered rightly
-/// @param missed the others that were not
+/// @param toTalkOver safety-critical items that still wait for a talk
+/// @param missed the others that were not answered rightly
 /// @param again where to practise first what was missed; empty where nothing was, or the reader is
 ///   not the student
 public record ResultPage(
@@ -33,7 +33,7 @@ public record ResultPage(
     /// The result in a sentence.
     ///
     /// @param marks such as "24 of 30, 80 %. The pass mark is 75 %:"
-    /// @param talks how many safety-critical answers need a talk; empty where none does
+    /// @param talks what safety-critical answers ask for; empty where all were right
     public record Lead(String marks, boolean passed, String outcome, String talks) {}
 
     /// A name and what belongs to it.
@@ -45,11 +45,16 @@ public record ResultPage(
     /// An item with its answer and its reasons.
     ///
     /// @param version the question's id and version
-    /// @param talk whether it is to be talked over
+    /// @param waits whether it is still to be talked over
     public record Entry(
             ExplainedItem item,
             String topic,
             boolean safetyCritical,
-            boolean talk,
-            String version) {}
+            boolean waits,
+            String version) {
+        /// Whether it had to be talked over and was.
+        public boolean talkedOver() {
+            return safetyCritical && !item.right() && !waits;
+        }
+    }
 }

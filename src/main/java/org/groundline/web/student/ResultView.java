@@ -16,10 +16,15 @@ import org.groundline.web.student.ResultPage.TopicRow;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.Set;
+import java.util.UUID;
 import java.util.function.Predicate;
 
 /// Puts the page of a result together.
-record ResultView(Course course, School school, ResultWords words, Result result) {
+///
+/// @param openTalks the items that still wait for a talk
+record ResultView(
+        Course course, School school, ResultWords words, Result result, Set<UUID> openTalks) {
     private static final int SHORT_VERSION = 12;
 
     ResultPage page(Frame frame, String student, boolean own) {
@@ -32,8 +37,8 @@ record ResultView(Course course, School school, ResultWords words, Result result
                         .map(t -> row(title(t.topic()), t.hundredths(), t.possible()))
                         .toList(),
                 row(words.all(), result.hundredths(), result.possible()),
-                entries(i -> !isRight(i) && i.item().safetyCritical()),
-                entries(i -> !isRight(i) && !i.item().safetyCritical()),
+                entries(this::waits),
+                entries(i -> !isRight(i) && !waits(i)),
                 entries(ResultView::isRight),
                 own ? practiceOfFirstMissed(frame) : "");
     }
@@ -46,12 +51,14 @@ record ResultView(Course course, School school, ResultWords words, Result result
                         marks.all(),
                         marks.share(result.rules()),
                         Marks.passMark(result.rules()));
-        int talks = result.toTalkThrough();
+        int talks = (int) result.items().stream().filter(this::waits).count();
         return new Lead(
                 sentence,
                 result.passed(),
                 result.passed() ? words.passed() : words.failed(),
-                talks == 0 ? "" : words.talks(talks));
+                talks > 0
+                        ? words.talks(talks)
+                        : result.toTalkThrough() > 0 ? words.allTalkedOver() : "");
     }
 
     private List<Fact> facts(String student) {
@@ -89,6 +96,10 @@ record ResultView(Course course, School school, ResultWords words, Result result
         return item.mark().verdict() == Verdict.RIGHT;
     }
 
+    private boolean waits(ItemResult item) {
+        return openTalks.contains(item.item().id());
+    }
+
     private Entry entry(ItemResult marked) {
         Item item = marked.item();
         var explained =
@@ -102,7 +113,7 @@ record ResultView(Course course, School school, ResultWords words, Result result
                 explained,
                 title(item.topic()),
                 item.safetyCritical(),
-                item.safetyCritical() && !explained.right(),
+                waits(marked),
                 words.version(item.questionId(), item.version().substring(0, SHORT_VERSION)));
     }
 

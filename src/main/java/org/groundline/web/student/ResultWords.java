@@ -15,6 +15,8 @@ public interface ResultWords {
     /// @param talks at least one
     String talks(int talks);
 
+    String allTalkedOver();
+
     String student();
 
     String handedIn();
@@ -66,6 +68,10 @@ public interface ResultWords {
     String toTalkOver();
 
     String askInstructor();
+
+    String talkedOver();
+
+    String settled();
 
     String why();
 

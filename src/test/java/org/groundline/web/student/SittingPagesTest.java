@@ -5,6 +5,9 @@ import static org.groundline.web.student.SmallTest.choosing;
 import static org.groundline.web.student.SmallTest.form;
 import static org.groundline.web.student.SmallTest.typing;
 
+import org.groundline.database.SubjectId;
+import org.groundline.record.Debriefs;
+import org.groundline.school.Actor;
 import org.groundline.school.Role;
 import org.groundline.sitting.OpenSitting;
 import org.groundline.web.TestServer;
@@ -288,6 +291,27 @@ class SittingPagesTest {
         assertThat(ada.get(sitting + "/result").body())
                 .contains("0 of 2, 0\u202F%")
                 .contains("One safety-critical answer needs a talk");
+    }
+
+    @Test
+    void whatWasTalkedOverNoLongerWaitsForATalk() {
+        String sitting = test.begin(ada);
+        PageForm safetyCritical = form(ada, sitting, choosing(ada, sitting));
+        ada.post(sitting + "/hand-in", Map.of("sure", "yes"));
+        String before = ada.get(sitting + "/result").body();
+
+        Actor ruth = SERVER.actor(test.school(), "ruth");
+        UUID item = UUID.fromString(safetyCritical.hidden().get("item"));
+        SubjectId student = SERVER.actor(test.school(), "ada").subject();
+        SERVER.doors().debriefs().enter(ruth, student, item, Debriefs.Outcome.EXPLAINED_BACK, "");
+
+        assertThat(before)
+                .contains("One safety-critical answer needs a talk")
+                .contains("<h2>To talk over with your instructor</h2>");
+        assertThat(ada.get(sitting + "/result").body())
+                .contains("The safety-critical answers that were not right are talked over.")
+                .contains("<span class=\"state met\">talked over</span>")
+                .doesNotContain("To talk over with your instructor", "to talk over");
     }
 
     @Test
