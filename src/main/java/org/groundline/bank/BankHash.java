@@ -1,5 +1,8 @@
 package org.groundline.bank;
 
+import org.groundline.ledger.CanonicalJson;
+import org.groundline.ledger.Digests;
+
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -21,7 +24,7 @@ final class BankHash {
                         "questions", sorted(questions, Question::id, q -> q.version()),
                         "misconceptions", sorted(misconceptions, Misconception::id, Content::of),
                         "sources", sorted(sources, Source::id, BankHash::source));
-        return CanonicalJson.hash(CanonicalJson.write(content));
+        return Digests.hex(CanonicalJson.of(content));
     }
 
     private static <T> List<Object> sorted(

@@ -1,6 +1,8 @@
 package org.groundline.bank;
 
 import org.groundline.chance.SeededDraw;
+import org.groundline.ledger.CanonicalJson;
+import org.groundline.ledger.Digests;
 import org.jspecify.annotations.Nullable;
 
 import java.util.List;
@@ -31,8 +33,8 @@ public final class FixedQuestion implements Question {
         this.options = List.copyOf(options);
         this.rationale = rationale;
         this.jurisdiction = jurisdiction;
-        this.canonical = CanonicalJson.write(Content.of(this));
-        this.version = CanonicalJson.hash(canonical);
+        this.canonical = CanonicalJson.of(Content.of(this));
+        this.version = Digests.hex(canonical);
     }
 
     /// The question as put to one student: numbers ascend, other options stand as the seed has it.

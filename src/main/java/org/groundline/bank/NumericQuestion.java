@@ -4,6 +4,8 @@ import org.groundline.bank.numeric.Evaluation;
 import org.groundline.bank.numeric.NumericTemplate;
 import org.groundline.bank.numeric.PosedNumber;
 import org.groundline.bank.numeric.TemplateSource;
+import org.groundline.ledger.CanonicalJson;
+import org.groundline.ledger.Digests;
 import org.jspecify.annotations.Nullable;
 
 import java.util.Collections;
@@ -34,8 +36,8 @@ public final class NumericQuestion implements Question {
         this.source = source;
         this.template = template;
         this.misconceptions = Collections.unmodifiableMap(new TreeMap<>(misconceptions));
-        this.canonical = CanonicalJson.write(Content.of(this));
-        this.version = CanonicalJson.hash(canonical);
+        this.canonical = CanonicalJson.of(Content.of(this));
+        this.version = Digests.hex(canonical);
     }
 
     Posed pose(long seed) {

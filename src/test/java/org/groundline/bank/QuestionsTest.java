@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import org.groundline.error.Refusal;
+import org.groundline.ledger.Digests;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -105,7 +106,7 @@ class QuestionsTest {
     @Test
     void theVersionIsTheHashOfTheContent() {
         Question question = bank.question(NUMERIC_ID);
-        assertThat(question.version()).isEqualTo(CanonicalJson.hash(question.canonical()));
+        assertThat(question.version()).isEqualTo(Digests.hex(question.canonical()));
         assertThat(question.version()).matches("[0-9a-f]{64}");
     }
 
