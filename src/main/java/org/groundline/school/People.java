@@ -43,13 +43,45 @@ public final class People {
     /// What is needed to enter a person.
     public record NewPerson(String givenName, String familyName, String email, String password) {}
 
-    /// What is needed to enter an authorisation.
+    /// What is needed to enter an authorisation; both days are included.
+    ///
+    /// @param launchMethods `foot`, `winch`, `aerotow`; at least one
     public record NewAuthorisation(
             String number,
             List<String> launchMethods,
             String issuer,
             LocalDate validFrom,
-            LocalDate validUntil) {}
+            LocalDate validUntil) {
+        private static final int LONGEST = 80;
+        private static final Set<String> LAUNCH_METHODS = Set.of("foot", "winch", "aerotow");
+
+        /// @throws Refusal.Invalid if a text, a launch method or the days cannot be used
+        public NewAuthorisation {
+            launchMethods = List.copyOf(launchMethods);
+            require(isNamed(number), "number", "A number has 1 to 80 letters.");
+            require(isNamed(issuer), "issuer", "An issuer has 1 to 80 letters.");
+            require(
+                    !launchMethods.isEmpty() && LAUNCH_METHODS.containsAll(launchMethods),
+                    "launchMethods",
+                    "Launch methods are foot, winch and aerotow; at least one.");
+            require(
+                    !validUntil.isBefore(validFrom),
+                    "validUntil",
+                    "An authorisation does not end before it begins.");
+            number = number.strip();
+            issuer = issuer.strip();
+        }
+
+        private static boolean isNamed(String text) {
+            return !text.isBlank() && text.length() <= LONGEST;
+        }
+
+        private static void require(boolean holds, String field, String otherwise) {
+            if (!holds) {
+                throw new Refusal.Invalid(field, otherwise);
+            }
+        }
+    }
 
     /// Enters a person with the roles they have from now on.
     ///
@@ -123,19 +155,6 @@ public final class People {
 
     static String normalised(String email) {
         return Normalizer.normalize(email.strip(), Normalizer.Form.NFC).toLowerCase(Locale.ROOT);
-    }
-
-    /// Gives a person a role from now on.
-    public void grantRole(Actor by, SubjectId subject, Role role) {
-        by.require(Action.MANAGE_PEOPLE);
-        foundation
-                .database()
-                .doInSchool(
-                        by.school().id(),
-                        tx -> {
-                            new PersonRepository(tx, by.school().id()).getPerson(subject);
-                            grant(tx, by.school(), Optional.of(by.subject()), subject, role);
-                        });
     }
 
     private void grant(

@@ -143,9 +143,9 @@ public final class PeoplePages {
 
     private NewAuthorisation authorisation(Actor actor, Form form) {
         return new NewAuthorisation(
-                form.text("number").strip(),
+                form.text("number"),
                 List.of("foot"),
-                form.text("issuer").strip(),
+                form.text("issuer"),
                 actor.school().dayOf(doors.foundation().now()),
                 form.day("validUntil"));
     }
