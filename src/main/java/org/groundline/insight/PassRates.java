@@ -87,6 +87,6 @@ public final class PassRates {
     }
 
     private static boolean reached(FirstMarks marks) {
-        return 10_000L * marks.hundredths() >= (long) marks.passMark() * marks.possible();
+        return PolicyRules.reaches(marks.passMark(), marks.hundredths(), marks.possible());
     }
 }

@@ -43,6 +43,11 @@ public record PolicyRules(int passMark, int topicItems, int numericShare, int st
 
     /// Whether marks reach the pass mark, by cross-multiplication: nothing is rounded.
     public boolean passes(int hundredths, int possible) {
-        return possible > 0 && 10_000L * hundredths >= (long) passMark * possible;
+        return reaches(passMark, hundredths, possible);
+    }
+
+    /// Whether marks reach a mark that is given in hundredths of a percent.
+    public static boolean reaches(int mark, int hundredths, int possible) {
+        return possible > 0 && 10_000L * hundredths >= (long) mark * possible;
     }
 }
