@@ -15,6 +15,7 @@ import org.groundline.web.request.Percent;
 import org.groundline.web.request.Routes;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
@@ -129,6 +130,6 @@ public final class RatePages {
     }
 
     private static String position(double share) {
-        return "%.2f%%".formatted(100 * share);
+        return String.format(Locale.ROOT, "%.2f%%", 100 * share);
     }
 }
