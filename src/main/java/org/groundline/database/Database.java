@@ -16,8 +16,6 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
-import javax.sql.DataSource;
-
 /// The only way to a transaction. Each is opened for one school (or, by the writer of answers, for
 /// several), and row-level security shows it the rows of that school alone.
 public final class Database implements AutoCloseable {
@@ -93,11 +91,6 @@ public final class Database implements AutoCloseable {
         } catch (DataAccessException e) {
             throw Violation.translated(e);
         }
-    }
-
-    /// The pool itself, for checks of the server's own role at start.
-    DataSource dataSource() {
-        return pool;
     }
 
     @Override

@@ -10,7 +10,6 @@ import org.jooq.DSLContext;
 
 import java.time.Instant;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -93,13 +92,5 @@ final class ScoringRepository {
                                         row.get(SCORING_RUN.HUNDREDTHS),
                                         row.get(SCORING_RUN.POSSIBLE),
                                         row.get(SCORING_RUN.PASSED)));
-    }
-
-    /// Returns the verdicts of a run, by item.
-    Map<UUID, Verdict> verdictsOf(UUID run) {
-        return sql.select(MARK.ITEM_ID, MARK.VERDICT)
-                .from(MARK)
-                .where(MARK.SCHOOL_ID.eq(school), MARK.RUN_ID.eq(run))
-                .fetchMap(row -> row.value1(), row -> Verdict.ofWord(row.value2()));
     }
 }

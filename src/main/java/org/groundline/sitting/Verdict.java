@@ -16,13 +16,4 @@ public enum Verdict {
     public String word() {
         return word;
     }
-
-    static Verdict ofWord(String word) {
-        for (Verdict verdict : values()) {
-            if (verdict.word.equals(word)) {
-                return verdict;
-            }
-        }
-        throw new IllegalArgumentException("no verdict is called " + word);
-    }
 }
