@@ -23,6 +23,8 @@ public record Dimension(javax.measure.Dimension base) {
     public static final Dimension ENERGY = FORCE.times(LENGTH);
     public static final Dimension DENSITY = MASS.over(LENGTH.power(3));
     public static final Dimension LOADING = MASS.over(AREA);
+    public static final Dimension LAPSE = TEMPERATURE.over(LENGTH);
+    public static final Dimension HEIGHT_PER_PRESSURE = LENGTH.over(PRESSURE);
 
     private static final Map<Dimension, String> NAMES =
             Map.ofEntries(
@@ -39,7 +41,9 @@ public record Dimension(javax.measure.Dimension base) {
                     Map.entry(PRESSURE, "a pressure (N/m²)"),
                     Map.entry(ENERGY, "an energy (J)"),
                     Map.entry(DENSITY, "a density (kg/m³)"),
-                    Map.entry(LOADING, "a wing loading (kg/m²)"));
+                    Map.entry(LOADING, "a wing loading (kg/m²)"),
+                    Map.entry(LAPSE, "a lapse rate (K/m)"),
+                    Map.entry(HEIGHT_PER_PRESSURE, "a height per pressure (m/Pa)"));
 
     public Dimension times(Dimension other) {
         return new Dimension(base.multiply(other.base));

@@ -7,7 +7,7 @@ import java.util.List;
 /// A unit: SI value = value × numerator ÷ denominator + offset, with exact factors.
 ///
 /// @param symbol as printed; empty for a plain number
-/// @param offset where the scale starts, in SI; zero but for degrees Celsius
+/// @param offset where the scale starts, in SI; zero but for degrees Celsius and Fahrenheit
 /// @param spellings further ways people type it
 public record Unit(
         String symbol,

@@ -13,7 +13,8 @@ import java.util.stream.Stream;
 /// The closed table of units met here. A new unit is one line; the reader of typed numbers and the
 /// bank's templates know it from then on.
 ///
-/// Factors are exact: 1 ft = 0.3048 m, 1 NM = 1852 m, 1 mile = 1609.344 m, 1 lb = 0.45359237 kg.
+/// Factors are exact: 1 ft = 0.3048 m, 1 NM = 1852 m, 1 mile = 1609.344 m, 1 lb = 0.45359237 kg; an
+/// inch of mercury is that of the conventional millimetre, 133.322387415 Pa.
 public final class Units {
     public static final Unit NUMBER = unit("", Dimension.NUMBER, "1", ":1", "to1", "g");
     public static final Unit KELVIN = unit("K", Dimension.TEMPERATURE, "1", "kelvin");
@@ -25,6 +26,16 @@ public final class Units {
                     BigDecimal.ONE,
                     new BigDecimal("273.15"),
                     List.of("C", "degC", "ºC", "˚C", "celsius"));
+
+    /// 459.67 · 5/9 K to 34 digits.
+    public static final Unit FAHRENHEIT =
+            new Unit(
+                    "°F",
+                    Dimension.TEMPERATURE,
+                    new BigDecimal("5"),
+                    new BigDecimal("9"),
+                    new BigDecimal("255.3722222222222222222222222222222"),
+                    List.of("F", "degF", "ºF", "˚F", "fahrenheit"));
 
     /// π to 34 digits over 180.
     public static final Unit DEGREE =
@@ -66,8 +77,13 @@ public final class Units {
                     unit("hPa", Dimension.PRESSURE, "100", "mbar", "mb"),
                     unit("J", Dimension.ENERGY, "1", "joule", "joules"),
                     unit("kJ", Dimension.ENERGY, "1000"),
+                    unit("inHg", Dimension.PRESSURE, "3386.388640341"),
+                    unit("m/hPa", Dimension.HEIGHT_PER_PRESSURE, "0.01"),
+                    unit("ft/hPa", Dimension.HEIGHT_PER_PRESSURE, "0.003048"),
                     KELVIN,
                     CELSIUS,
+                    FAHRENHEIT,
+                    ratio("K/km", Dimension.LAPSE, "1", "1000", "°C/km", "C/km"),
                     unit("s", Dimension.TIME, "1", "sec", "secs", "second", "seconds"),
                     unit("min", Dimension.TIME, "60", "mins", "minute", "minutes"),
                     unit("h", Dimension.TIME, "3600", "hr", "hrs", "hour", "hours"),

@@ -12,7 +12,7 @@ import java.math.BigDecimal;
 import java.util.stream.Stream;
 
 class UnitsTest {
-    /// Exact by definition of the units; the last five are printed to the digits shown.
+    /// Exact by definition of the units; the others are printed to the digits shown.
     @ParameterizedTest(name = "{0} {1} = {2} {3}")
     @CsvSource(
             textBlock =
@@ -25,6 +25,10 @@ class UnitsTest {
                     15,   °C,     288.15,  K,    0
                     300,  K,      26.85,   °C,   0
                     5.5,  %,      0.055,   '',   0
+                    -40,  °F,     -40,     °C,   1e-28
+                    85,   °F,     29.444,  °C,   0.0005
+                    27,   ft/hPa, 8.2296,  m/hPa, 0
+                    29.92, inHg,  1013.2,  hPa,  0.05
                     1,    kt,     0.514444, m/s, 0.0000005
                     10,   m/s,    22.369,  mph,  0.0005
                     20,   mph,    32.187,  km/h, 0.0005
