@@ -28,7 +28,7 @@ class ArchitectureTest {
     private static final List<List<String>> FLOORS =
             List.of(
                     List.of("measure", "theory", "chance", "psychometrics"),
-                    List.of("formulary"),
+                    List.of("formulary", "daylight"),
                     List.of("error"),
                     List.of("database"),
                     List.of("ledger"),
