@@ -10,7 +10,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class RefusalsTest {
     @ParameterizedTest
-    @ValueSource(doubles = {-0.1, 11_000.1, Double.NaN, Double.POSITIVE_INFINITY})
+    @ValueSource(doubles = {-5_000.1, 11_000.1, Double.NaN, Double.POSITIVE_INFINITY})
     void anAltitudeOutsideTheTroposphereIsRefused(double altitude) {
         assertRefused(() -> StandardAtmosphere.density(altitude), "altitude (m)", "11000");
     }
