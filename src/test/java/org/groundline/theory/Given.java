@@ -13,6 +13,11 @@ record Given(JsonNode inputs) {
         return inputs.get(name).asDouble();
     }
 
+    String text(String name) {
+        assertThat(inputs.has(name)).as("input " + name).isTrue();
+        return inputs.get(name).asText();
+    }
+
     double si(String name, String unit) {
         return Units.get(unit).toSi(get(name));
     }
