@@ -12,7 +12,16 @@ import java.util.stream.Stream;
 /// All quantities that can be computed, by name.
 public final class Formulary {
     private static final Map<String, Quantity> BY_NAME =
-            Stream.of(Gliding.quantities())
+            Stream.of(
+                            Gliding.quantities(),
+                            Atmosphere.quantities(),
+                            Moisture.quantities(),
+                            Altitudes.quantities(),
+                            Winds.quantities(),
+                            Gusts.quantities(),
+                            Clouds.quantities(),
+                            ThermalDays.quantities(),
+                            Humans.quantities())
                     .flatMap(List::stream)
                     .collect(toUnmodifiableMap(Quantity::name, identity()));
 
