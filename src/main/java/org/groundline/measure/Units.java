@@ -26,18 +26,11 @@ public final class Units {
                     new BigDecimal("273.15"),
                     List.of("C", "degC", "ºC", "˚C", "celsius"));
 
-    /// π to 34 digits over 180.
+    /// To 34 digits.
+    private static final String PI = "3.141592653589793238462643383279503";
+
     public static final Unit DEGREE =
-            ratio(
-                    "°",
-                    Dimension.ANGLE,
-                    "3.141592653589793238462643383279503",
-                    "180",
-                    "º",
-                    "˚",
-                    "deg",
-                    "degree",
-                    "degrees");
+            ratio("°", Dimension.ANGLE, PI, "180", "º", "˚", "deg", "degree", "degrees");
 
     private static final List<Unit> ALL =
             List.of(
@@ -55,6 +48,9 @@ public final class Units {
                     unit("mph", Dimension.SPEED, "0.44704", "mi/h"),
                     ratio("ft/min", Dimension.SPEED, "0.3048", "60", "fpm"),
                     unit("m/s²", Dimension.ACCELERATION, "1", "m/s2", "m/s^2"),
+                    unit("s/m", Dimension.SLOWNESS, "1"),
+                    ratio("°/s", Dimension.TURN_RATE, PI, "180", "deg/s", "degrees/s"),
+                    unit("rad/s", Dimension.TURN_RATE, "1"),
                     unit("kg", Dimension.MASS, "1", "kilo", "kilos", "kilogram", "kilograms"),
                     unit("lb", Dimension.MASS, "0.45359237", "lbs", "pound", "pounds"),
                     unit("kg/m²", Dimension.LOADING, "1", "kg/m2", "kg/m^2"),
