@@ -26,7 +26,8 @@ class CheckValuesTest {
                     GlideValues.ROOM,
                     LoadingValues.ROOM,
                     TurnValues.ROOM,
-                    ReserveValues.ROOM);
+                    ReserveValues.ROOM,
+                    PolarValues.ROOM);
 
     @ParameterizedTest(name = "{0} {1} [{6}] {7}")
     @CsvFileSource(resources = "/theory/check-values.csv", numLinesToSkip = 1)
