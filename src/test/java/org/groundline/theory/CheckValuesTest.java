@@ -27,7 +27,8 @@ class CheckValuesTest {
                     LoadingValues.ROOM,
                     TurnValues.ROOM,
                     ReserveValues.ROOM,
-                    PolarValues.ROOM);
+                    PolarValues.ROOM,
+                    ForceValues.ROOM);
 
     @ParameterizedTest(name = "{0} {1} [{6}] {7}")
     @CsvFileSource(resources = "/theory/check-values.csv", numLinesToSkip = 1)
