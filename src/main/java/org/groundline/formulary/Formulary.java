@@ -12,7 +12,15 @@ import java.util.stream.Stream;
 /// All quantities that can be computed, by name.
 public final class Formulary {
     private static final Map<String, Quantity> BY_NAME =
-            Stream.of(Gliding.quantities())
+            Stream.of(
+                            Gliding.quantities(),
+                            Polars.quantities(),
+                            RisingAir.quantities(),
+                            Masses.quantities(),
+                            Turning.quantities(),
+                            Reserves.quantities(),
+                            Aerodynamics.quantities(),
+                            Fields.quantities())
                     .flatMap(List::stream)
                     .collect(toUnmodifiableMap(Quantity::name, identity()));
 
