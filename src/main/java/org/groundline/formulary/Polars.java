@@ -17,13 +17,15 @@ final class Polars {
                     Input.of("a", "s/m", 0.001, 0.1),
                     Input.of("b", "", -2, -0.01),
                     Input.of("c", "m/s", 0.5, 10));
+
+    /// From slow to fast.
     private static final List<Input> POINTS =
             List.of(
-                    Input.of("speed1", "km/h", 15, 130),
-                    Input.of("sink-rate1", "m/s", 0.5, 10),
-                    Input.of("speed2", "km/h", 15, 130),
-                    Input.of("sink-rate2", "m/s", 0.5, 10),
-                    Input.of("speed3", "km/h", 15, 130),
+                    Input.of("speed1", "km/h", 20, 60),
+                    Input.of("sink-rate1", "m/s", 0.5, 2),
+                    Input.of("speed2", "km/h", 25, 80),
+                    Input.of("sink-rate2", "m/s", 0.5, 3),
+                    Input.of("speed3", "km/h", 30, 130),
                     Input.of("sink-rate3", "m/s", 0.5, 10));
 
     private Polars() {}

@@ -64,6 +64,6 @@ final class PolarFit {
 
     private static IllegalArgumentException tooFew(String what, int count) {
         return new IllegalArgumentException(
-                "a polar takes 3 or more %s, but there are %d".formatted(what, count));
+                "number of %s must be 3 or more, but is %d".formatted(what, count));
     }
 }

@@ -47,12 +47,9 @@ class PolarPropertiesTest {
 
     /// Brute force over all speeds in steps of 1 cm/s, as an oracle that knows no tangent.
     @ParameterizedTest(name = "headwind {0} m/s, air sinking {1} m/s")
-    @CsvSource({"0, 0", "5, 0", "-5, 0", "0, 2", "7, 1.5", "-12, 0.5", "3, -0.9", "11, 0"})
+    @CsvSource({"0, 0", "5, 0", "-5, 0", "0, 2", "7, 1.5", "-12, 0.5", "3, -0.7", "11, 0"})
     void noOtherSpeedGlidesFurtherThanTheSpeedToFly(double headwind, double airSink) {
         for (Polar polar : List.of(PARAGLIDER, HANG_GLIDER)) {
-            if (polar.minimumSink() + airSink <= 0) {
-                continue;
-            }
             double furthest = 0;
             double best = 0;
             for (double v = polar.minimumSinkSpeed(); v < 60; v += 0.01) {

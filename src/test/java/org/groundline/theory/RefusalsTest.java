@@ -63,7 +63,7 @@ class RefusalsTest {
         assertThat(Glide.groundSpeed(10, -15)).isEqualTo(25);
     }
 
-    static void assertRefused(ThrowingCallable call, String quantity, String rule) {
+    private static void assertRefused(ThrowingCallable call, String quantity, String rule) {
         assertThatThrownBy(call)
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining(quantity)
