@@ -26,11 +26,18 @@ public final class Units {
                     new BigDecimal("273.15"),
                     List.of("C", "degC", "ºC", "˚C", "celsius"));
 
-    /// To 34 digits.
-    private static final String PI = "3.141592653589793238462643383279503";
-
+    /// π to 34 digits over 180.
     public static final Unit DEGREE =
-            ratio("°", Dimension.ANGLE, PI, "180", "º", "˚", "deg", "degree", "degrees");
+            ratio(
+                    "°",
+                    Dimension.ANGLE,
+                    "3.141592653589793238462643383279503",
+                    "180",
+                    "º",
+                    "˚",
+                    "deg",
+                    "degree",
+                    "degrees");
 
     private static final List<Unit> ALL =
             List.of(
@@ -49,7 +56,13 @@ public final class Units {
                     ratio("ft/min", Dimension.SPEED, "0.3048", "60", "fpm"),
                     unit("m/s²", Dimension.ACCELERATION, "1", "m/s2", "m/s^2"),
                     unit("s/m", Dimension.SLOWNESS, "1"),
-                    ratio("°/s", Dimension.TURN_RATE, PI, "180", "deg/s", "degrees/s"),
+                    new Unit(
+                            "°/s",
+                            Dimension.TURN_RATE,
+                            DEGREE.numerator(),
+                            DEGREE.denominator(),
+                            BigDecimal.ZERO,
+                            List.of("deg/s", "degrees/s")),
                     unit("rad/s", Dimension.TURN_RATE, "1"),
                     unit("kg", Dimension.MASS, "1", "kilo", "kilos", "kilogram", "kilograms"),
                     unit("lb", Dimension.MASS, "0.45359237", "lbs", "pound", "pounds"),
