@@ -21,7 +21,14 @@ public final class Formulary {
                             Gusts.quantities(),
                             Clouds.quantities(),
                             ThermalDays.quantities(),
-                            Humans.quantities())
+                            Humans.quantities(),
+                            Polars.quantities(),
+                            RisingAir.quantities(),
+                            Masses.quantities(),
+                            Turning.quantities(),
+                            Reserves.quantities(),
+                            Aerodynamics.quantities(),
+                            Fields.quantities())
                     .flatMap(List::stream)
                     .collect(toUnmodifiableMap(Quantity::name, identity()));
 

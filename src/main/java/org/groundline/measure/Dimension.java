@@ -18,6 +18,8 @@ public record Dimension(javax.measure.Dimension base) {
     public static final Dimension AREA = LENGTH.power(2);
     public static final Dimension SPEED = LENGTH.over(TIME);
     public static final Dimension ACCELERATION = SPEED.over(TIME);
+    public static final Dimension SLOWNESS = TIME.over(LENGTH);
+    public static final Dimension TURN_RATE = ANGLE.over(TIME);
     public static final Dimension FORCE = MASS.times(ACCELERATION);
     public static final Dimension PRESSURE = FORCE.over(AREA);
     public static final Dimension ENERGY = FORCE.times(LENGTH);
@@ -37,6 +39,8 @@ public record Dimension(javax.measure.Dimension base) {
                     Map.entry(AREA, "an area (m²)"),
                     Map.entry(SPEED, "a speed (m/s)"),
                     Map.entry(ACCELERATION, "an acceleration (m/s²)"),
+                    Map.entry(SLOWNESS, "a sink rate over a square of airspeed (s/m)"),
+                    Map.entry(TURN_RATE, "a rate of turn (rad/s)"),
                     Map.entry(FORCE, "a force (N)"),
                     Map.entry(PRESSURE, "a pressure (N/m²)"),
                     Map.entry(ENERGY, "an energy (J)"),

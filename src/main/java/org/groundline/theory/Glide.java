@@ -47,11 +47,7 @@ public final class Glide {
     ///   glider back
     public static double groundSpeed(double airspeed, double headwind) {
         Require.positive("airspeed (m/s)", airspeed);
-        Require.finite("headwind (m/s)", headwind);
-        if (headwind >= airspeed) {
-            throw Require.refused(
-                    "headwind (m/s)", headwind, "must be below the airspeed " + airspeed);
-        }
+        Require.below("headwind (m/s)", headwind, "the airspeed", airspeed);
         return airspeed - headwind;
     }
 
@@ -117,5 +113,77 @@ public final class Glide {
         Require.notNegative("distance (m)", distance);
         Require.notNegative("reserve (m)", reserve);
         return distance / ratio(groundSpeed, descentRate) + reserve;
+    }
+
+    /// Answers: which glide ratio was flown over this distance? GR = d / h.
+    ///
+    /// Neglects nothing: wind and moving air are in the result.
+    ///
+    /// @param distance d (m) over the ground, above zero
+    /// @param heightLost h (m), above zero
+    /// @return glide ratio over the ground, above zero
+    /// @throws IllegalArgumentException if an input is not above zero
+    public static double ratioFlown(double distance, double heightLost) {
+        Require.positive("distance (m)", distance);
+        Require.positive("height lost (m)", heightLost);
+        return distance / heightLost;
+    }
+
+    /// Answers: how fast does a wing of this glide ratio sink at this airspeed? w = V / GR.
+    ///
+    /// Neglects the difference between airspeed and its horizontal part.
+    ///
+    /// @param airspeed V (m/s), above zero
+    /// @param ratio glide ratio GR in still air, above zero
+    /// @return sink rate (m/s), above zero
+    /// @throws IllegalArgumentException if an input is not above zero
+    public static double sinkRate(double airspeed, double ratio) {
+        Require.positive("airspeed (m/s)", airspeed);
+        Require.positive("glide ratio", ratio);
+        return airspeed / ratio;
+    }
+
+    /// Answers: how far over the ground for one down, in this wind? GR (V − W) / V.
+    ///
+    /// Neglects moving air and a wind from the side.
+    ///
+    /// @param ratio glide ratio GR in still air, above zero
+    /// @param airspeed V (m/s), above zero
+    /// @param headwind W (m/s), below the airspeed; negative for a tailwind
+    /// @return glide ratio over the ground, above zero
+    /// @throws IllegalArgumentException if an input is outside its range
+    public static double ratioInWind(double ratio, double airspeed, double headwind) {
+        return groundSpeed(airspeed, headwind) / sinkRate(airspeed, ratio);
+    }
+
+    /// Answers: how far over the ground for one down, in wind and in moving air? GR = (V − W) / (w
+    /// + s).
+    ///
+    /// Neglects a wind from the side, and that wind and air change along the way.
+    ///
+    /// @param airspeed V (m/s), above zero
+    /// @param headwind W (m/s), below the airspeed; negative for a tailwind
+    /// @param sinkRate w (m/s), above zero, through the air
+    /// @param airSink s (m/s), of the air itself, above −w; negative where it rises
+    /// @return glide ratio over the ground, above zero
+    /// @throws IllegalArgumentException if an input is outside its range
+    public static double ratioOverGround(
+            double airspeed, double headwind, double sinkRate, double airSink) {
+        return groundSpeed(airspeed, headwind) / descentRate(sinkRate, airSink);
+    }
+
+    /// Answers: which airspeed does the half-headwind rule give? V = V_bg + W / 2.
+    ///
+    /// A rule for sailplanes (page 5-10). It neglects the shape of the polar: a paraglider's, which
+    /// steepens early, asks for much less; see [Polar#speedToFly].
+    ///
+    /// @param bestGlideSpeed V_bg (m/s), above zero, in still air
+    /// @param headwind W (m/s), zero or above
+    /// @return airspeed (m/s), at least the speed of best glide
+    /// @throws IllegalArgumentException if an input is outside its range
+    public static double speedByHalfHeadwindRule(double bestGlideSpeed, double headwind) {
+        Require.positive("speed of best glide (m/s)", bestGlideSpeed);
+        Require.notNegative("headwind (m/s)", headwind);
+        return bestGlideSpeed + headwind / 2;
     }
 }

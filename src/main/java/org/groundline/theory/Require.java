@@ -35,6 +35,13 @@ final class Require {
         }
     }
 
+    static void below(String quantity, double value, String limit, double bound) {
+        finite(quantity, value);
+        if (value >= bound) {
+            throw refused(quantity, value, "must be below %s, %s".formatted(limit, bound));
+        }
+    }
+
     static IllegalArgumentException refused(String quantity, double value, String rule) {
         return new IllegalArgumentException("%s %s, but is %s".formatted(quantity, rule, value));
     }

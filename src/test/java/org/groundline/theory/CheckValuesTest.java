@@ -31,7 +31,9 @@ class CheckValuesTest {
                     GlideValues.ROOM,
                     LoadingValues.ROOM,
                     TurnValues.ROOM,
-                    ReserveValues.ROOM);
+                    ReserveValues.ROOM,
+                    PolarValues.ROOM,
+                    ForceValues.ROOM);
 
     @ParameterizedTest(name = "{0} {1} [{6}] {7}")
     @CsvFileSource(resources = "/theory/check-values.csv", numLinesToSkip = 1)

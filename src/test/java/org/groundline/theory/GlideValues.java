@@ -22,14 +22,13 @@ final class GlideValues {
                     of("glide_distance_wind", GlideValues::distanceInWind),
                     of("glide_angle", g -> Math.toDegrees(Glide.angle(g.get("gr")))),
                     of("height_needed", GlideValues::heightNeeded),
-                    of("glide_ratio_in_sinking_air", GlideValues::ratioInSink));
+                    of("glide_ratio_in_sinking_air", GlideValues::ratioInSink),
+                    of("speed_to_fly_half_headwind_rule", GlideValues::speedByRule));
 
     private GlideValues() {}
 
     private static double ratioWithTailwind(Given g) {
-        double airspeed = g.get("v_kt");
-        double groundSpeed = Glide.groundSpeed(airspeed, -g.get("tailwind_kt"));
-        return Glide.ratio(groundSpeed, airspeed / g.get("gr_air"));
+        return Glide.ratioInWind(g.get("gr_air"), g.get("v_kt"), -g.get("tailwind_kt"));
     }
 
     private static double heightOverCircuit(Given g) {
@@ -37,7 +36,7 @@ final class GlideValues {
     }
 
     private static double ratioFromDistance(Given g) {
-        return Glide.ratio(g.si("distance_NM", "NM"), g.si("height_loss_ft", "ft"));
+        return Glide.ratioFlown(g.si("distance_NM", "NM"), g.si("height_loss_ft", "ft"));
     }
 
     private static double distanceInWind(Given g) {
@@ -50,7 +49,10 @@ final class GlideValues {
     }
 
     private static double ratioInSink(Given g) {
-        double descentRate = Glide.descentRate(g.get("sink_ms"), g.get("airmass_sink_ms"));
-        return Glide.ratio(g.airspeed(), descentRate);
+        return Glide.ratioOverGround(g.airspeed(), 0, g.get("sink_ms"), g.get("airmass_sink_ms"));
+    }
+
+    private static double speedByRule(Given g) {
+        return Glide.speedByHalfHeadwindRule(g.get("v_bestglide_kt"), g.get("headwind_kt"));
     }
 }

@@ -13,6 +13,19 @@ final class LoadingValues {
                             "wing_loading",
                             g -> Loading.wingLoading(g.get("mass_kg"), g.get("area_m2"))),
                     of("wing_loading_Nm2", LoadingValues::loadingAsForce),
+                    of("mean_pressure_difference", LoadingValues::loadingAsForce),
+                    of("all_up_mass", LoadingValues::allUpMass),
+                    of(
+                            "aspect_ratio_span_chord",
+                            g ->
+                                    Loading.aspectRatioByChord(
+                                            g.get("span_ft"), g.get("mean_chord_ft"))),
+                    of(
+                            "aspect_ratio_span_area",
+                            g -> Loading.aspectRatio(g.get("span_ft"), g.get("area_ft2"))),
+                    of(
+                            "aspect_ratio_span_area_si",
+                            g -> Loading.aspectRatio(g.get("span_m"), g.get("area_m2"))),
                     of("speed_scaling_density", g -> thinned(g.get("v"), g.get("h_m"))));
 
     private LoadingValues() {}
@@ -22,7 +35,15 @@ final class LoadingValues {
     }
 
     private static double loadingAsForce(Given g) {
-        return Loading.wingLoading(g.get("mass_kg"), g.get("area_m2")) * StandardAtmosphere.GRAVITY;
+        return Loading.weightByArea(g.get("mass_kg"), g.get("area_m2"));
+    }
+
+    private static double allUpMass(Given g) {
+        return Loading.allUpMass(
+                g.get("pilot_clothed_kg"),
+                g.get("wing_kg"),
+                g.get("harness_reserve_kg"),
+                g.get("other_kg"));
     }
 
     static double thinned(double speed, double altitude) {

@@ -11,6 +11,8 @@ final class ReserveValues {
                     of(
                             "reserve_altitude_effect",
                             g -> LoadingValues.thinned(g.get("v_sl_ms"), g.get("h_m"))),
+                    of("reserve_area_needed", ReserveValues::areaNeeded),
+                    of("impact_speed_from_drop", g -> Reserve.speedAfterFall(g.get("h_m"))),
                     of("reserve_mass_effect", ReserveValues::atMass),
                     of(
                             "kinetic_energy",
@@ -23,6 +25,11 @@ final class ReserveValues {
     private static double sinkRate(Given g) {
         double density = StandardAtmosphere.density(g.get("h_m"));
         return Reserve.sinkRate(g.get("mass_kg"), g.get("area_m2"), g.get("cd"), density);
+    }
+
+    private static double areaNeeded(Given g) {
+        double density = StandardAtmosphere.density(g.get("h_m"));
+        return Reserve.areaNeeded(g.get("mass_kg"), g.get("v_ms"), g.get("cd"), density);
     }
 
     private static double atMass(Given g) {
