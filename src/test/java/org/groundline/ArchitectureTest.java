@@ -28,8 +28,8 @@ class ArchitectureTest {
     private static final List<List<String>> FLOORS =
             List.of(
                     List.of("measure", "theory", "chance", "psychometrics"),
-                    List.of("formulary", "daylight"),
                     List.of("error"),
+                    List.of("formulary", "daylight"),
                     List.of("database"),
                     List.of("ledger"),
                     List.of("school"),

@@ -12,7 +12,12 @@ import picocli.CommandLine.Command;
         mixinStandardHelpOptions = true,
         version = "Groundline 0.1.0",
         description = "Ground-school theory tests and course records for free-flight schools.",
-        subcommands = {ServeCommand.class, MigrateCommand.class, BankCommand.class})
+        subcommands = {
+            ServeCommand.class,
+            MigrateCommand.class,
+            BankCommand.class,
+            TheoryCommand.class
+        })
 public final class GroundlineCommand implements Runnable {
     @CommandLine.Spec
     private CommandLine.Model.CommandSpec spec = CommandLine.Model.CommandSpec.create();

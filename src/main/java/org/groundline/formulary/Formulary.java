@@ -3,6 +3,8 @@ package org.groundline.formulary;
 import static java.util.function.Function.identity;
 import static java.util.stream.Collectors.toUnmodifiableMap;
 
+import org.groundline.error.Refusal;
+
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -36,6 +38,24 @@ public final class Formulary {
 
     public static Optional<Quantity> find(String name) {
         return Optional.ofNullable(BY_NAME.get(name));
+    }
+
+    /// Computes a quantity from what somebody typed.
+    ///
+    /// @param given a number for each input, with its unit or in the input's own; decimals have a
+    ///   point
+    /// @throws Refusal.NotFound if there is no such quantity
+    /// @throws Refusal.Invalid if an input is missing, unknown or cannot be read, or if there is no
+    ///   answer for them
+    public static Evaluation evaluate(String name, Map<String, String> given) {
+        Quantity quantity =
+                find(name)
+                        .orElseThrow(
+                                () ->
+                                        new Refusal.NotFound(
+                                                "There is no quantity “%s”. “theory list” shows them all."
+                                                        .formatted(name)));
+        return Evaluation.of(quantity, given);
     }
 
     /// All quantities in the order of their names.

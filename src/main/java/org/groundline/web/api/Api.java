@@ -17,6 +17,7 @@ public final class Api {
     public void addTo(Routes all) {
         var routes = new ApiRoutes(all);
         new DocumentRoutes().addTo(routes);
+        new TheoryRoutes().addTo(routes);
         new SessionRoutes(doors, guard).addTo(routes);
         new CourseRoutes(doors).addTo(routes);
         new PracticeRoutes(doors).addTo(routes);

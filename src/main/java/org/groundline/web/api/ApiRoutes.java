@@ -76,6 +76,11 @@ final class ApiRoutes {
         routes.open(HandlerType.GET, Guard.API + path, withoutQuery(handler));
     }
 
+    /// Adds a route that belongs to no school, is open to everybody, and reads its query itself.
+    void openQuery(String path, Handler handler) {
+        routes.open(HandlerType.GET, Guard.API + path, handler);
+    }
+
     private static Handler withoutQuery(Handler handler) {
         return ctx -> {
             requireOnly(ctx, Set.of());

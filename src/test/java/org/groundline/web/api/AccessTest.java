@@ -40,6 +40,8 @@ class AccessTest {
                     "POST /{school}/login",
                     "GET /api/v1/openapi.yaml",
                     "GET /api/v1/openapi.json",
+                    "GET /api/v1/theory",
+                    "GET /api/v1/theory/{name}",
                     "POST /api/v1/schools/{school}/sessions");
 
     @AfterAll

@@ -1,6 +1,7 @@
 package org.groundline.web.api;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import org.groundline.web.TestServer;
 
@@ -24,6 +25,20 @@ final class AccountWalk {
         practice();
         notChanged("/api/v1/openapi.yaml");
         notChanged("/api/v1/openapi.json");
+        theory();
+    }
+
+    private void theory() {
+        ApiAnswer distance =
+                stranger.get(
+                        "/api/v1/theory/glide-distance?height=600%20m&ground-speed=23km/h&descent-rate=1.2m/s");
+        ApiAnswer list = stranger.get("/api/v1/theory");
+
+        assertThat(distance.status()).isEqualTo(200);
+        // 600 m × 23 km/h ÷ 1.2 m/s, by hand
+        assertThat(distance.at("/value").asDouble()).isCloseTo(3194.4, within(0.05));
+        assertThat(distance.text("/unit")).isEqualTo("m");
+        assertThat(list.json().findValuesAsText("name")).contains("glide-distance", "load-factor");
     }
 
     private void account() {

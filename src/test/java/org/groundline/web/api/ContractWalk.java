@@ -18,6 +18,7 @@ import java.util.Set;
 /// Uses every operation once with success and once with each kind of failure.
 final class ContractWalk {
     private static final String UNKNOWN_ID = "00000000-0000-4000-8000-000000000000";
+    private static final String QUANTITY = "glide-distance";
     private static final Map<Role, String> PEOPLE = new LinkedHashMap<>();
 
     static {
@@ -71,7 +72,7 @@ final class ContractWalk {
         UNKNOWN_PARAMETER(400),
         NO_TOKEN(401),
         NOT_ALLOWED(403),
-        NO_SUCH_SCHOOL(404),
+        NO_SUCH_PLACE(404),
         TOO_LARGE(413),
         NO_JSON_TYPE(415);
 
@@ -90,11 +91,12 @@ final class ContractWalk {
                     send(allowed, operation, path + "?nonsense=1", Optional.empty());
             case NO_TOKEN -> operation.isOpen() ? wrongPassword() : send(stranger, operation);
             case NOT_ALLOWED -> send(forbidden(operation), operation);
-            case NO_SUCH_SCHOOL ->
+            case NO_SUCH_PLACE ->
                     send(
                             allowed,
                             operation,
-                            path.replace("/" + taught.school.code() + "/", "/nowhere/"),
+                            path.replace("/" + taught.school.code() + "/", "/nowhere/")
+                                    .replace(QUANTITY, "nothing"),
                             Optional.empty());
             case TOO_LARGE -> send(allowed, operation, path, Optional.of("x".repeat(80_000)));
             case NO_JSON_TYPE ->
@@ -158,6 +160,7 @@ final class ContractWalk {
         return operation
                 .path()
                 .replace("{school}", taught.school.code())
+                .replace("{name}", QUANTITY)
                 .replaceAll("\\{\\w+}", UNKNOWN_ID);
     }
 }

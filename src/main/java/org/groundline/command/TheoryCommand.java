@@ -1,0 +1,163 @@
+package org.groundline.command;
+
+import org.groundline.error.Refusal;
+import org.groundline.formulary.Evaluation;
+import org.groundline.formulary.Formulary;
+import org.groundline.formulary.Input;
+import org.groundline.formulary.Quantity;
+import org.groundline.measure.Rounding;
+import org.jspecify.annotations.NullMarked;
+import org.jspecify.annotations.Nullable;
+
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+import java.io.PrintWriter;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+
+/// `theory`: any quantity of flight theory for given values.
+@NullMarked
+@Command(
+        name = "theory",
+        mixinStandardHelpOptions = true,
+        description = {
+            "Computes a quantity of flight theory; `theory list` shows which there are.",
+            "Theory only: the wing's manual, local rules and a licensed instructor come first."
+        })
+final class TheoryCommand implements Callable<Integer> {
+    private static final int DIGITS = 6;
+
+    @Spec private @Nullable CommandSpec spec;
+
+    @Parameters(paramLabel = "NAME", description = "The quantity, such as glide-distance, or list.")
+    private String name = "";
+
+    @Option(
+            names = "--given",
+            paramLabel = "name=value",
+            split = ",",
+            description =
+                    "All values, with a decimal point: --given \"height=600m,ground-speed=23km/h,…\".")
+    private Map<String, String> given = new LinkedHashMap<>();
+
+    @Option(
+            names = "--format",
+            paramLabel = "text|json",
+            converter = BankFormat.Reader.class,
+            description = "How to write the result; left out, text.")
+    private BankFormat format = BankFormat.TEXT;
+
+    /// A result as JSON.
+    record Result(
+            String name,
+            Map<String, String> given,
+            double value,
+            String unit,
+            List<String> warnings,
+            String source) {
+        static Result of(Evaluation evaluation) {
+            return new Result(
+                    evaluation.quantity().name(),
+                    evaluation.given(),
+                    evaluation.value(),
+                    evaluation.unit().symbol(),
+                    evaluation.warnings(),
+                    evaluation.quantity().source());
+        }
+    }
+
+    /// A quantity as JSON.
+    record Entry(
+            String name, String question, Map<String, String> inputs, String unit, String source) {
+        static Entry of(Quantity quantity) {
+            Map<String, String> inputs = new LinkedHashMap<>();
+            quantity.inputs().forEach(input -> inputs.put(input.name(), input.unit().symbol()));
+            return new Entry(
+                    quantity.name(),
+                    quantity.question(),
+                    inputs,
+                    quantity.unit().symbol(),
+                    quantity.source());
+        }
+    }
+
+    @Override
+    public Integer call() {
+        try {
+            if (name.equals("list")) {
+                list();
+            } else {
+                print(Formulary.evaluate(name, given));
+            }
+            return 0;
+        } catch (Refusal refusal) {
+            throw new ParameterException(
+                    command().commandLine(), String.valueOf(refusal.getMessage()));
+        }
+    }
+
+    private void list() {
+        switch (format) {
+            case JSON ->
+                    out().println(
+                                    BankFormat.json(
+                                            Formulary.list().stream().map(Entry::of).toList()));
+            case TEXT -> Formulary.list().forEach(this::describe);
+        }
+        out().flush();
+    }
+
+    private void describe(Quantity quantity) {
+        out().println(quantity.name() + ": " + quantity.question());
+        out().println(
+                        "    takes "
+                                + String.join(
+                                        ", ",
+                                        quantity.inputs().stream()
+                                                .map(TheoryCommand::told)
+                                                .toList()));
+        out().println("    gives " + quantity.unit() + "; " + quantity.source());
+    }
+
+    private static String told(Input input) {
+        return "%s (%s)".formatted(input.name(), input.unit());
+    }
+
+    private void print(Evaluation evaluation) {
+        switch (format) {
+            case JSON -> out().println(BankFormat.json(Result.of(evaluation)));
+            case TEXT -> {
+                evaluation.given().forEach((input, read) -> out().println(input + ": " + read));
+                out().println(
+                                name
+                                        + ": "
+                                        + evaluation
+                                                .unit()
+                                                .print(
+                                                        Rounding.significant(
+                                                                evaluation.value(), DIGITS)));
+                evaluation.warnings().forEach(warning -> out().println("warning: " + warning));
+                out().println("source: " + evaluation.quantity().source());
+            }
+        }
+        out().flush();
+    }
+
+    private PrintWriter out() {
+        return command().commandLine().getOut();
+    }
+
+    private CommandSpec command() {
+        if (spec == null) {
+            throw new IllegalStateException("a command outside a command line");
+        }
+        return spec;
+    }
+}

@@ -1,0 +1,44 @@
+package org.groundline.web.api;
+
+import io.javalin.http.Context;
+
+import org.groundline.error.Refusal;
+import org.groundline.formulary.Formulary;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/// The quantities of flight theory, open to everybody: they belong to no school and know nobody.
+final class TheoryRoutes {
+    void addTo(ApiRoutes routes) {
+        routes.openGet(
+                "/theory",
+                ctx ->
+                        Json.answer(
+                                ctx,
+                                200,
+                                new QuantitiesView(
+                                        Formulary.list().stream().map(QuantityView::of).toList())));
+        routes.openQuery("/theory/{name}", TheoryRoutes::evaluate);
+    }
+
+    private static void evaluate(Context ctx) {
+        var evaluation = Formulary.evaluate(ctx.pathParam("name"), given(ctx));
+        Json.answer(ctx, 200, ValueView.of(evaluation));
+    }
+
+    /// Each query parameter is an input.
+    private static Map<String, String> given(Context ctx) {
+        Map<String, String> given = new LinkedHashMap<>();
+        ctx.queryParamMap()
+                .forEach(
+                        (name, values) -> {
+                            if (values.size() > 1) {
+                                throw new Refusal.Invalid(
+                                        name, "This query parameter was sent more than once.");
+                            }
+                            given.put(name, values.getFirst());
+                        });
+        return given;
+    }
+}
