@@ -9,6 +9,7 @@ import org.groundline.record.ShownDemonstration;
 import org.groundline.record.TalkItem;
 import org.groundline.sitting.Practices.Progress;
 import org.groundline.web.request.Markdown;
+import org.groundline.web.request.Times;
 import org.groundline.web.student.CoursePage.Line;
 import org.groundline.web.student.CoursePage.ModulePart;
 import org.groundline.web.student.CoursePage.TopicLine;

@@ -9,6 +9,7 @@ import org.groundline.sitting.Result.ItemResult;
 import org.groundline.sitting.Sitting;
 import org.groundline.sitting.Verdict;
 import org.groundline.web.request.Frame;
+import org.groundline.web.request.Times;
 import org.groundline.web.student.ResultPage.Entry;
 import org.groundline.web.student.ResultPage.Fact;
 import org.groundline.web.student.ResultPage.Lead;

@@ -13,6 +13,7 @@ import org.groundline.web.request.Errors;
 import org.groundline.web.request.Form;
 import org.groundline.web.request.Frame;
 import org.groundline.web.request.Routes;
+import org.groundline.web.request.Times;
 import org.groundline.web.student.RulesPage.Fact;
 
 import java.util.ArrayList;
