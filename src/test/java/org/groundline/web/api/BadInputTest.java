@@ -205,6 +205,34 @@ class BadInputTest {
     }
 
     @Test
+    void anUnknownPersonOrIntakeIsNotFound() {
+        ApiClient cleo = TAUGHT.api("cleo");
+        String nobody = TestServer.newId().toString();
+        String nowhere = TestServer.newId().toString();
+        var authorisation =
+                Map.of(
+                        "number", "T-1",
+                        "launchMethods", List.of("foot"),
+                        "issuer", "Test office",
+                        "validFrom", "2027-01-01",
+                        "validUntil", "2028-01-01");
+
+        assertThat(
+                        cleo.put("/intakes/" + nowhere + "/members/" + TAUGHT.ada.value())
+                                .text("/detail"))
+                .isEqualTo("The school has no such intake.");
+        assertThat(
+                        cleo.put("/intakes/" + TAUGHT.intake.id() + "/members/" + nobody)
+                                .text("/detail"))
+                .isEqualTo("There is no such person in this school.");
+        assertThat(
+                        cleo.post("/people/" + nobody + "/authorisations", authorisation)
+                                .text("/detail"))
+                .isEqualTo("There is no such person in this school.");
+        assertThat(cleo.put("/intakes/7/members/" + nobody).status()).isEqualTo(404);
+    }
+
+    @Test
     void anotherStudentsSittingTakesNoAnswer() {
         SERVER.givenIntake(
                 TAUGHT.school, "Other", SERVER.givenPerson(TAUGHT.school, "bob", Role.STUDENT));
