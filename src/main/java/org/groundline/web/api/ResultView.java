@@ -12,6 +12,7 @@ import java.util.UUID;
 ///
 /// @param gainedPercent cut off, with the decimals of the pass mark; of a topic likewise
 /// @param itemsToTalkThrough safety-critical items not answered rightly
+/// @param scoringVersion the rule of marking that was followed
 record ResultView(
         UUID sitting,
         String module,
@@ -24,6 +25,7 @@ record ResultView(
         String gainedPercent,
         boolean passed,
         int itemsToTalkThrough,
+        int scoringVersion,
         List<TopicMarks> topics,
         List<ExplainedView> items) {
     record TopicMarks(
@@ -52,6 +54,7 @@ record ResultView(
                 Percent.gainedText(result.hundredths(), result.possible(), passMark),
                 result.passed(),
                 result.toTalkThrough(),
+                result.scoringVersion(),
                 result.topics().stream().map(t -> TopicMarks.of(t, passMark)).toList(),
                 result.items().stream().map(ExplainedView::of).toList());
     }

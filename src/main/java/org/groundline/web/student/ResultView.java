@@ -3,7 +3,6 @@ package org.groundline.web.student;
 import org.groundline.bank.Course;
 import org.groundline.school.School;
 import org.groundline.sitting.Item;
-import org.groundline.sitting.Marking;
 import org.groundline.sitting.Result;
 import org.groundline.sitting.Result.ItemResult;
 import org.groundline.sitting.Sitting;
@@ -70,7 +69,7 @@ record ResultView(
                 new Fact(
                         words.rules(),
                         words.rulesOf(policy, Percent.mark(result.rules().passMark()))),
-                new Fact(words.markedBy(), words.versions(Marking.VERSION)));
+                new Fact(words.markedBy(), words.versions(result.scoringVersion())));
     }
 
     private String handedIn() {

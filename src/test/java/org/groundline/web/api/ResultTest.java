@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import org.groundline.school.PolicyRules;
 import org.groundline.web.TestServer;
 import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -38,6 +39,27 @@ class ResultTest {
                 .multiply(marks.get("marksHundredths").decimalValue())
                 .divide(marks.get("possibleHundredths").decimalValue(), decimals, RoundingMode.DOWN)
                 .toPlainString();
+    }
+
+    /// A run under another rule, as a later program would leave it: the server never edits one.
+    @Test
+    void theVersionOfTheRunThatCountsIsTold() {
+        UUID sitting = givenResult(0);
+        int before = ada.get("/sittings/" + sitting + "/result").at("/scoringVersion").asInt();
+        UUID run = TestServer.newId();
+        taught.execute(
+                """
+                insert into scoring_run
+                select school_id, ?, sitting_id, 7, now(), 're-marked', hundredths, possible, passed
+                from scoring_run where sitting_id = ?
+                """,
+                run,
+                sitting);
+        taught.execute("update result set current = ? where sitting_id = ?", run, sitting);
+
+        assertThat(before).isEqualTo(1);
+        assertThat(ada.get("/sittings/" + sitting + "/result").at("/scoringVersion").asInt())
+                .isEqualTo(7);
     }
 
     @ParameterizedTest

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.util.Map;
+import java.util.UUID;
 
 /// What the page of a result says of the rules and the marking behind it.
 class ResultPagesTest {
@@ -56,5 +57,34 @@ class ResultPagesTest {
         assertThat(page(sitting + "/result"))
                 .contains("1 of 2, 50.00\u202F%. The pass mark is 75.33\u202F%:");
         assertThat(page("/course")).contains("1 of 2, 50.00\u202F%");
+    }
+
+    /// A run under another rule, as a later program would leave it: the server never edits one.
+    @Test
+    void theVersionOfTheRunThatCountsIsShown() {
+        String sitting = givenHalfRight();
+        String before = page(sitting + "/result");
+        remark(UUID.fromString(sitting.substring("/sittings/".length())), 7);
+
+        assertThat(before).contains("Scoring version 1");
+        assertThat(page(sitting + "/result")).contains("Scoring version 7");
+    }
+
+    private void remark(UUID sitting, int version) {
+        UUID run = TestServer.newId();
+        execute(
+                """
+                insert into scoring_run
+                select school_id, ?, sitting_id, ?, now(), 're-marked', hundredths, possible, passed
+                from scoring_run where sitting_id = ?
+                """,
+                run,
+                version,
+                sitting);
+        execute("update result set current = ? where sitting_id = ?", run, sitting);
+    }
+
+    private void execute(String statement, Object... values) {
+        SERVER.database().doInSchool(test.school().id(), tx -> tx.execute(statement, values));
     }
 }
