@@ -33,11 +33,11 @@ public final class People {
         this.passwords = passwords;
     }
 
-    /// As people, but for an invented school whose passwords are printed for everybody: a hash that
-    /// is dear to compute would guard nothing there. Whoever changes such a password gets a dear
-    /// one.
-    public static People ofPublicPasswords(Foundation foundation) {
-        return new People(foundation, Passwords.ofPublicSentences());
+    /// As people, but one password is known to everybody: an invented school prints it, and a hash
+    /// that is dear to compute would guard nothing there. Any other password, and this one where
+    /// somebody changes to it, gets a dear one as ever.
+    public static People withPrintedPassword(Foundation foundation, String printed) {
+        return new People(foundation, Passwords.withPrinted(printed));
     }
 
     /// What is needed to enter a person.
