@@ -2,7 +2,6 @@ package org.groundline.web.staff;
 
 import io.javalin.http.Context;
 
-import org.groundline.error.Refusal;
 import org.groundline.school.Action;
 import org.groundline.school.Actor;
 import org.groundline.school.Policy;
@@ -17,7 +16,6 @@ import org.groundline.web.request.Times;
 import org.groundline.web.staff.words.PolicyWords;
 import org.groundline.web.staff.words.SharedWords;
 
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 
@@ -79,12 +77,11 @@ public final class PolicyPages {
     }
 
     private static List<PolicyPage.Rule> rules(PolicyRules rules, PolicyWords words) {
-        String mark = BigDecimal.valueOf(rules.passMark(), 2).stripTrailingZeros().toPlainString();
         return List.of(
                 new PolicyPage.Rule(
                         "passMark",
                         words.passMark(),
-                        mark,
+                        Percent.markText(rules.passMark()),
                         words.percent(),
                         Percent.mark(rules.passMark())),
                 count("topicItems", words.topicItems(), rules.topicItems(), words.items()),
@@ -127,18 +124,9 @@ public final class PolicyPages {
 
     private static PolicyRules rules(Form form) {
         return new PolicyRules(
-                hundredths(form.text("passMark")),
+                Percent.read("passMark", form.text("passMark").strip().replace(',', '.')),
                 form.number("topicItems", 1, 100),
                 form.number("numericShare", 0, 100),
                 form.number("studentsToSpeak", 1, 1_000));
-    }
-
-    private static int hundredths(String percent) {
-        String plain = percent.strip().replace(',', '.');
-        if (!plain.matches("\\d{1,3}(\\.\\d{1,2})?")) {
-            throw new Refusal.Invalid(
-                    "passMark", "Write the pass mark in percent, such as 75 or 72.5.");
-        }
-        return new BigDecimal(plain).movePointRight(2).intValueExact();
     }
 }

@@ -99,7 +99,7 @@ public record RecordPage(
         return words.attempt(
                 attempt.hundredths(),
                 attempt.possible(),
-                Percent.whole(attempt.hundredths(), attempt.possible()),
+                Percent.gained(attempt.hundredths(), attempt.possible(), attempt.passMark()),
                 times.day(attempt.handedInAt()));
     }
 

@@ -26,7 +26,9 @@ public record StateWords(String style, String text) {
             case ModuleState.NotPassed not ->
                     new StateWords(
                             "missing",
-                            words.notPassed(Percent.whole(not.hundredths(), not.possible())));
+                            words.notPassed(
+                                    Percent.gained(
+                                            not.hundredths(), not.possible(), not.passMark())));
             case ModuleState.NotBegun not -> new StateWords("untouched", words.notBegun());
         };
     }

@@ -75,7 +75,7 @@ record ModuleParts(
             case ModuleState.Sitting() -> words.beingSat();
             case ModuleState.Passed(int talks, int demonstrations) ->
                     words.passedSomeMissing(talks, demonstrations);
-            case ModuleState.NotPassed(int hundredths, int possible) -> {
+            case ModuleState.NotPassed(int hundredths, int possible, int passMark) -> {
                 var marks = new Marks(hundredths, possible);
                 yield words.notPassed(marks.gained(), marks.all());
             }

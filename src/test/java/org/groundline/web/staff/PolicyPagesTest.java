@@ -44,8 +44,8 @@ class PolicyPagesTest {
 
     @ParameterizedTest
     @CsvSource({
-        "75x, 5, Write the pass mark in percent, passMark",
-        "NaN, 5, Write the pass mark in percent, passMark",
+        "75x, 5, Write a percentage with at most two decimals, passMark",
+        "NaN, 5, Write a percentage with at most two decimals, passMark",
         "100.01, 5, The pass mark lies between, passMark",
         "0, 5, The pass mark lies between, passMark",
         "75, 4, Below five students, studentsToSpeak",
