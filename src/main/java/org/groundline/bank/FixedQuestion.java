@@ -52,7 +52,7 @@ public final class FixedQuestion implements Question {
         }
         return new Posed(
                 new Shown.Choice(stem, order.stream().map(Option::text).toList()),
-                new Key.Choice(letter, beliefs, rationale, heading.sourceTexts()),
+                new Key.Choice(letter, beliefs, rationale, heading.sourceTexts(), List.of()),
                 Map.of());
     }
 
