@@ -2,8 +2,11 @@ package org.groundline.bank;
 
 import org.groundline.bank.numeric.TemplateSource;
 import org.groundline.bank.numeric.TemplateSource.AnswerSource;
+import org.groundline.bank.numeric.TemplateSource.AskedSource;
+import org.groundline.bank.numeric.TemplateSource.DecideSource;
 import org.groundline.bank.numeric.TemplateSource.DrawSource;
 import org.groundline.bank.numeric.TemplateSource.MistakeSource;
+import org.groundline.bank.numeric.TemplateSource.OptionSource;
 import org.groundline.bank.numeric.TemplateSource.StepSource;
 
 import java.math.BigDecimal;
@@ -40,8 +43,7 @@ final class Content {
         content.put("stem", source.stem());
         content.put("draw", draws(source));
         source.where().ifPresent(w -> content.put("where", formula(w)));
-        content.put("answer", answer(source.answer()));
-        content.put("mistakes", source.mistakes().stream().map(m -> mistake(m, ideas)).toList());
+        content.putAll(asked(source.asked(), ideas));
         content.put("steps", source.steps().stream().map(Content::step).toList());
         content.put("explain", source.explain());
         return content;
@@ -91,6 +93,38 @@ final class Content {
         return content;
     }
 
+    private static Map<String, Object> asked(AskedSource asked, Map<String, Misconception> ideas) {
+        return switch (asked) {
+            case AnswerSource answer ->
+                    Map.of(
+                            "answer", answer(answer),
+                            "mistakes",
+                                    answer.mistakes().stream()
+                                            .map(m -> mistake(m, ideas))
+                                            .toList());
+            case DecideSource decide ->
+                    Map.of(
+                            "decide", decide(decide),
+                            "options",
+                                    decide.options().stream().map(o -> option(o, ideas)).toList());
+        };
+    }
+
+    private static Map<String, Object> decide(DecideSource decide) {
+        Map<String, Object> content = new TreeMap<>();
+        content.put("formula", formula(decide.formula()));
+        put(content, "unit", decide.unit());
+        put(content, "tolerance", decide.tolerance().map(Content::decimal));
+        content.put("bounds", decide.bounds().stream().map(Content::decimal).toList());
+        return content;
+    }
+
+    private static Map<String, Object> option(
+            OptionSource option, Map<String, Misconception> ideas) {
+        return Map.of(
+                "text", option.text(), "misconception", of(idea(option.misconception(), ideas)));
+    }
+
     private static Map<String, Object> answer(AnswerSource answer) {
         Map<String, Object> content = new TreeMap<>();
         content.put("formula", formula(answer.formula()));
@@ -103,11 +137,19 @@ final class Content {
 
     private static Map<String, Object> mistake(
             MistakeSource mistake, Map<String, Misconception> ideas) {
-        Misconception idea = ideas.get(mistake.misconception());
+        return Map.of(
+                "misconception",
+                of(idea(mistake.misconception(), ideas)),
+                "formula",
+                formula(mistake.formula()));
+    }
+
+    private static Misconception idea(String id, Map<String, Misconception> ideas) {
+        Misconception idea = ideas.get(id);
         if (idea == null) {
-            throw new IllegalStateException("unchecked misconception " + mistake.misconception());
+            throw new IllegalStateException("unchecked misconception " + id);
         }
-        return Map.of("misconception", of(idea), "formula", formula(mistake.formula()));
+        return idea;
     }
 
     private static Map<String, Object> step(StepSource step) {

@@ -8,12 +8,9 @@ import org.jspecify.annotations.Nullable;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 
 /// A question whose text and options an author wrote out.
 public final class FixedQuestion implements Question {
-    private static final List<String> LETTERS = List.of("A", "B", "C", "D");
-
     private final Heading heading;
     private final String stem;
     private final List<Option> options;
@@ -42,18 +39,15 @@ public final class FixedQuestion implements Question {
         List<Option> order =
                 NumericOrder.find(options, Option::text)
                         .orElseGet(() -> new SeededDraw(seed).shuffle(options));
-        String letter = "";
-        Map<String, Belief> beliefs = new TreeMap<>();
-        for (int i = 0; i < order.size(); i++) {
-            switch (order.get(i)) {
-                case Option.Right right -> letter = LETTERS.get(i);
-                case Option.Wrong wrong -> beliefs.put(LETTERS.get(i), Belief.of(wrong.idea()));
-            }
-        }
+        var lettered = new Lettered(order.stream().map(FixedQuestion::choice).toList());
         return new Posed(
-                new Shown.Choice(stem, order.stream().map(Option::text).toList()),
-                new Key.Choice(letter, beliefs, rationale, heading.sourceTexts()),
+                new Shown.Choice(stem, lettered.texts()),
+                lettered.key(rationale, heading.sourceTexts(), List.of()),
                 Map.of());
+    }
+
+    private static Lettered.Choice choice(Option option) {
+        return new Lettered.Choice(option.text(), option.misconception().map(Belief::of));
     }
 
     @Override

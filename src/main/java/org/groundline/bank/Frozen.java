@@ -7,21 +7,30 @@ import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.DeserializationContext;
 import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.MapperFeature;
 import com.fasterxml.jackson.databind.SerializerProvider;
 import com.fasterxml.jackson.databind.deser.std.StdDeserializer;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.module.SimpleModule;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.ser.std.StdSerializer;
 
 import java.io.IOException;
 import java.io.Serial;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
+import java.util.Map;
 
 /// The JSON in which items are kept: decimals as texts, nothing unknown, nothing left out, nothing
-/// null. What was written is read back equal, in any later version of the program.
+/// null. What was written is read back equal, in any later version of the program: a component that
+/// came later has a default for texts from before it.
 public final class Frozen {
+    /// What components that came later were, in effect, before them; by the record that has them.
+    private static final Map<String, Map<String, JsonNode>> LATER =
+            Map.of("Key choice", Map.of("steps", JsonNodeFactory.instance.arrayNode()));
+
     private static final JsonMapper JSON =
             JsonMapper.builder()
                     .enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
@@ -71,9 +80,20 @@ public final class Frozen {
 
     private static <T> T read(String json, Class<T> type) {
         try {
-            return JSON.readValue(json, type);
+            return JSON.treeToValue(completed(JSON.readTree(json), type), type);
         } catch (JsonProcessingException e) {
             throw new IllegalArgumentException("not a frozen item: " + e.getOriginalMessage(), e);
+        }
+    }
+
+    private static JsonNode completed(JsonNode item, Class<?> type) {
+        complete(item, type.getSimpleName() + " " + item.path("kind").asText());
+        return item;
+    }
+
+    private static void complete(JsonNode written, String owner) {
+        if (written instanceof ObjectNode components) {
+            LATER.getOrDefault(owner, Map.of()).forEach(components::putIfAbsent);
         }
     }
 

@@ -11,7 +11,8 @@ import java.util.Optional;
 import java.util.TreeMap;
 
 /// What only marking sees of an item, with all texts that a result may need later. It is kept as
-/// written by [Frozen] for ever, so a component is never renamed and never changes its meaning.
+/// written by [Frozen] for ever, so a component is never renamed and never changes its meaning; a
+/// new one gets a default there.
 @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")
 @JsonSubTypes({
     @JsonSubTypes.Type(value = Key.Choice.class, name = "choice"),
@@ -23,14 +24,23 @@ public sealed interface Key {
     /// Where the content comes from, as a reader sees it.
     List<String> sources();
 
+    /// The worked solution, line by line.
+    List<String> steps();
+
     /// @param letter the right option
     /// @param beliefs the belief behind each wrong option, by letter
+    /// @param steps the worked solution; empty where nothing was to be computed
     record Choice(
-            String letter, Map<String, Belief> beliefs, String rationale, List<String> sources)
+            String letter,
+            Map<String, Belief> beliefs,
+            String rationale,
+            List<String> sources,
+            List<String> steps)
             implements Key {
         public Choice {
             beliefs = Collections.unmodifiableMap(new TreeMap<>(beliefs));
             sources = List.copyOf(sources);
+            steps = List.copyOf(steps);
         }
 
         public Optional<Belief> findBelief(String chosen) {

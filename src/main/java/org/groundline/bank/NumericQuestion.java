@@ -2,7 +2,9 @@ package org.groundline.bank;
 
 import org.groundline.bank.numeric.Evaluation;
 import org.groundline.bank.numeric.NumericTemplate;
+import org.groundline.bank.numeric.PosedChoice;
 import org.groundline.bank.numeric.PosedNumber;
+import org.groundline.bank.numeric.PosedOption;
 import org.groundline.bank.numeric.TemplateSource;
 import org.groundline.ledger.CanonicalJson;
 import org.groundline.ledger.Digests;
@@ -11,9 +13,10 @@ import org.jspecify.annotations.Nullable;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
-/// A question with drawn values and a computed answer.
+/// A question with drawn values and a computed answer, or a decision by a computed value.
 public final class NumericQuestion implements Question {
     private final Heading heading;
     private final Audience audience;
@@ -24,7 +27,7 @@ public final class NumericQuestion implements Question {
     private final String version;
 
     /// @param template what the check made of the source
-    /// @param misconceptions those its mistakes name, by id
+    /// @param misconceptions those its mistakes or options name, by id
     NumericQuestion(
             Heading heading,
             Audience audience,
@@ -41,7 +44,13 @@ public final class NumericQuestion implements Question {
     }
 
     Posed pose(long seed) {
-        PosedNumber posed = template.pose(seed);
+        return switch (template.pose(seed)) {
+            case PosedNumber number -> number(number);
+            case PosedChoice choice -> choice(choice);
+        };
+    }
+
+    private Posed number(PosedNumber posed) {
         List<Key.Mistake> mistakes = posed.mistakes().stream().map(this::mistake).toList();
         return new Posed(
                 new Shown.Number(posed.stem(), posed.unit()),
@@ -58,11 +67,32 @@ public final class NumericQuestion implements Question {
     }
 
     private Key.Mistake mistake(PosedNumber.MistakeRange range) {
-        Misconception idea = misconceptions.get(range.misconception());
+        return new Key.Mistake(
+                belief(range.misconception()), range.shown(), range.lowest(), range.highest());
+    }
+
+    private Posed choice(PosedChoice posed) {
+        var lettered = new Lettered(posed.options().stream().map(this::choice).toList());
+        return new Posed(
+                new Shown.Choice(posed.stem(), lettered.texts()),
+                lettered.key(posed.explanation(), heading.sourceTexts(), posed.steps()),
+                posed.drawn());
+    }
+
+    private Lettered.Choice choice(PosedOption option) {
+        return switch (option) {
+            case PosedOption.Right(String text) -> new Lettered.Choice(text, Optional.empty());
+            case PosedOption.Wrong(String text, String misconception) ->
+                    new Lettered.Choice(text, Optional.of(belief(misconception)));
+        };
+    }
+
+    private Belief belief(String misconception) {
+        Misconception idea = misconceptions.get(misconception);
         if (idea == null) {
-            throw new IllegalStateException("unchecked misconception " + range.misconception());
+            throw new IllegalStateException("unchecked misconception " + misconception);
         }
-        return new Key.Mistake(Belief.of(idea), range.shown(), range.lowest(), range.highest());
+        return Belief.of(idea);
     }
 
     /// Computes the answer for given values, each with its unit or in the unit of its draw.

@@ -40,11 +40,16 @@ final class OptionRules {
                     "has " + keys + " keys",
                     "mark exactly one option with 'key: true'");
         }
-        Map<String, Integer> seen = new HashMap<>();
-        for (int i = 0; i < options.size(); i++) {
-            checkOption(sections.get(i), normal(options.get(i).text()), i, seen);
-        }
+        checkTexts(sections, options.stream().map(Option::text).toList());
         checkKeyLength(question, options);
+    }
+
+    /// @param sections where the options stand, in the same order
+    static void checkTexts(List<Section> sections, List<String> texts) {
+        Map<String, Integer> seen = new HashMap<>();
+        for (int i = 0; i < texts.size(); i++) {
+            checkOption(sections.get(i), normal(texts.get(i)), i, seen);
+        }
     }
 
     private static void checkOption(
@@ -59,7 +64,7 @@ final class OptionRules {
                     Rule.OPTION_ALL_OR_NONE,
                     "text",
                     "refers to the other options as a whole",
-                    "options are shuffled and stand for themselves, write an answer of its own");
+                    "each option stands for itself, write an answer of its own");
         } else if (COMBINATION.matcher(text).matches()) {
             option.note(
                     Rule.OPTION_COMBINATION,

@@ -6,7 +6,7 @@ import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import java.util.List;
 
 /// What a student sees of an item. It is kept as written by [Frozen] for ever, so a component is
-/// never renamed and never changes its meaning.
+/// never renamed and never changes its meaning; a new one gets a default there.
 @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")
 @JsonSubTypes({
     @JsonSubTypes.Type(value = Shown.Choice.class, name = "choice"),

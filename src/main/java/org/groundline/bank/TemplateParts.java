@@ -1,14 +1,19 @@
 package org.groundline.bank;
 
+import org.groundline.bank.file.Rule;
 import org.groundline.bank.file.Section;
 import org.groundline.bank.numeric.TemplateSource;
 import org.groundline.bank.numeric.TemplateSource.AnswerSource;
+import org.groundline.bank.numeric.TemplateSource.AskedSource;
+import org.groundline.bank.numeric.TemplateSource.DecideSource;
 import org.groundline.bank.numeric.TemplateSource.DrawSource;
 import org.groundline.bank.numeric.TemplateSource.MistakeSource;
+import org.groundline.bank.numeric.TemplateSource.OptionSource;
 import org.groundline.bank.numeric.TemplateSource.StepSource;
 import org.groundline.bank.numeric.TemplateSource.WorkedSource;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /// Takes a template's texts out of its section; what they mean is checked elsewhere.
@@ -28,8 +33,7 @@ final class TemplateParts {
                         section, "stem", "write what is asked, with {names} of drawn values"),
                 draws(section),
                 section.findText("where"),
-                answer(section.section("answer", "give its formula and unit")),
-                section.sections("mistakes", "mistake").stream().map(this::mistake).toList(),
+                asked(section),
                 section.sections("steps", "step").stream().map(TemplateParts::step).toList(),
                 section.sections("worked", "worked example").stream().map(this::worked).toList(),
                 Prose.RATIONALE.read(
@@ -53,7 +57,47 @@ final class TemplateParts {
                 draw.findText("unit"));
     }
 
-    private static AnswerSource answer(Section answer) {
+    private AskedSource asked(Section section) {
+        if (!section.has("decide") && !section.has("options")) {
+            return answer(section);
+        }
+        for (String other : List.of("answer", "mistakes")) {
+            if (section.has(other)) {
+                section.note(
+                        Rule.VALUE,
+                        other,
+                        "has '" + other + "' beside what decides",
+                        "keep either answer and mistakes, or decide and options");
+            }
+        }
+        return decide(section);
+    }
+
+    private DecideSource decide(Section section) {
+        Section decide = section.section("decide", "give the formula, its unit and the bounds");
+        decide.allowOnly("formula", "unit", "tolerance", "bounds", "between");
+        List<Section> options = section.someSections("options", "option");
+        List<OptionSource> read = options.stream().map(this::option).toList();
+        OptionRules.checkTexts(options, read.stream().map(OptionSource::text).toList());
+        return new DecideSource(
+                decide.text("formula", "say how the value that decides is computed"),
+                decide.findText("unit"),
+                decide.findText("tolerance"),
+                decide.texts("bounds"),
+                decide.texts("between"),
+                read);
+    }
+
+    private OptionSource option(Section option) {
+        option.allowOnly("text", "misconception");
+        String text = Prose.OPTION.read(option, "text", "write the decision");
+        String idea = option.text("misconception", "name the wrong idea that leads to it");
+        misconceptions.refer(option, "misconception", idea);
+        return new OptionSource(text, idea);
+    }
+
+    private AnswerSource answer(Section section) {
+        Section answer = section.section("answer", "give its formula and unit");
         answer.allowOnly("formula", "unit", "round", "side", "tolerance", "between");
         return new AnswerSource(
                 answer.text("formula", "say how the answer is computed"),
@@ -61,7 +105,8 @@ final class TemplateParts {
                 answer.findText("round"),
                 answer.findText("side"),
                 answer.findText("tolerance"),
-                answer.texts("between"));
+                answer.texts("between"),
+                section.sections("mistakes", "mistake").stream().map(this::mistake).toList());
     }
 
     private MistakeSource mistake(Section mistake) {

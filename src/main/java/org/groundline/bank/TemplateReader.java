@@ -7,6 +7,7 @@ import org.groundline.bank.numeric.Checked;
 import org.groundline.bank.numeric.Fault;
 import org.groundline.bank.numeric.NumericTemplate;
 import org.groundline.bank.numeric.TemplateSource;
+import org.groundline.bank.numeric.TemplateSource.DecideSource;
 
 import java.util.Map;
 import java.util.Optional;
@@ -41,6 +42,8 @@ final class TemplateReader {
                 "where",
                 "answer",
                 "mistakes",
+                "decide",
+                "options",
                 "steps",
                 "worked",
                 "explain",
@@ -48,6 +51,7 @@ final class TemplateReader {
         Heading heading = headings.read(section, place, file);
         Audience audience = section.choice("audience", Audience.values(), Audience::word);
         TemplateSource source = parts.source(section, heading.id());
+        checkLevel(section, heading, source);
         if (section.errors() > before) {
             return Optional.empty();
         }
@@ -56,9 +60,19 @@ final class TemplateReader {
                 .map(sound -> new NumericQuestion(heading, audience, source, sound, ideas));
     }
 
+    private static void checkLevel(Section section, Heading heading, TemplateSource source) {
+        if (source.asked() instanceof DecideSource && heading.level() != Level.JUDGE) {
+            section.note(
+                    Rule.VALUE,
+                    "level",
+                    "decides and has the level " + heading.level().word(),
+                    "write judge: whoever decides in a situation judges it");
+        }
+    }
+
     private Map<String, Misconception> misconceptions(TemplateSource source) {
         Map<String, Misconception> ideas = new TreeMap<>();
-        source.mistakes().forEach(m -> ideas.put(m.misconception(), lists.idea(m.misconception())));
+        source.misconceptions().forEach(id -> ideas.put(id, lists.idea(id)));
         return ideas;
     }
 

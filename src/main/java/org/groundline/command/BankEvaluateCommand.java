@@ -55,6 +55,9 @@ final class BankEvaluateCommand implements Callable<Integer> {
                 options.print("answer: " + evaluation.answer().toPlainString() + unit(evaluation));
                 options.print(
                         "printed: " + evaluation.rounded().toPlainString() + unit(evaluation));
+                if (!evaluation.decision().isEmpty()) {
+                    options.print("decision: " + evaluation.decision());
+                }
             }
         }
     }

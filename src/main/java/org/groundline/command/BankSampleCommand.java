@@ -86,9 +86,18 @@ final class BankSampleCommand implements Callable<Integer> {
             }
         }
         switch (posed.key()) {
-            case Key.Choice key -> options.print("  key: " + key.letter());
+            case Key.Choice key -> printChoice(key);
             case Key.Number key -> printNumber(key);
         }
+    }
+
+    private void printChoice(Key.Choice key) {
+        options.print("  key: " + key.letter());
+        key.steps().forEach(step -> options.print("  step: " + step));
+        key.beliefs()
+                .forEach(
+                        (letter, belief) ->
+                                options.print("  mistake: " + letter + ", " + belief.feedback()));
     }
 
     private void printNumber(Key.Number key) {

@@ -48,7 +48,7 @@ class SchemaTest {
         assertThat(Schemas.violations(file)).isEmpty();
     }
 
-    /// The README shows a fixed question, a template and both lists, one after the other.
+    /// The README shows a fixed question, two templates and both lists, one after the other.
     @Test
     void theExamplesForAuthorsKeepTheSchemas() {
         List<String> examples =
@@ -57,10 +57,11 @@ class SchemaTest {
                         .results()
                         .map(block -> block.group(1))
                         .toList();
-        assertThat(examples).hasSize(3);
-        String[] lists = examples.get(2).split("(?m)^(?=sources:)");
+        assertThat(examples).hasSize(4);
+        String[] lists = examples.get(3).split("(?m)^(?=sources:)");
         assertThat(Schemas.violations("topic", examples.get(0))).isEmpty();
         assertThat(Schemas.violations("topic", "topic: AER-2\n" + examples.get(1))).isEmpty();
+        assertThat(Schemas.violations("topic", "topic: AER-2\n" + examples.get(2))).isEmpty();
         assertThat(Schemas.violations("misconceptions", lists[0])).isEmpty();
         assertThat(Schemas.violations("sources", lists[1])).isEmpty();
     }

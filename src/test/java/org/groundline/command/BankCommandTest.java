@@ -13,6 +13,7 @@ import picocli.CommandLine;
 
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 
 class BankCommandTest {
@@ -160,7 +161,36 @@ class BankCommandTest {
                           B  3.5 m/s
                           C  10 m/s
                           key: A
+                          mistake: B, this trusts the seat to hold the pilot
+                          mistake: C, this takes the leg straps for a comfort
                         """);
+    }
+
+    @Test
+    void sampleShowsADecisionWithItsSolution() throws Exception {
+        String out = run("sample", "does-it-reach-the-field", "--bank", deciding()).out();
+        assertThat(out)
+                .contains("  A  No, you come down short of the field.")
+                .contains("  step: The glide takes distance divided by glide ratio: ")
+                .contains("  step: The result is ")
+                .contains("  mistake: ");
+    }
+
+    @Test
+    void evaluateTellsTheDecisionForGivenValues() throws Exception {
+        String given = "glide_ratio=8,height=300 m,distance=2 km,reserve=80 m";
+        String id = "does-it-reach-the-field";
+        assertThat(run("evaluate", id, "--bank", deciding(), "--given", given).out())
+                .contains("answer: 50 m")
+                .contains("decision: Yes, but with less than 80\u202Fm left.");
+    }
+
+    private String deciding() throws Exception {
+        Path reach = SmallBank.SOUND.resolveSibling("decide/AER-2-reach.yaml");
+        return SmallBank.copiedTo(folder)
+                .write("AER/AER-2-reach.yaml", Files.readString(reach))
+                .folder()
+                .toString();
     }
 
     @Test

@@ -19,7 +19,7 @@ class MarkingTest {
             new Belief("wind-ignored", "this leaves the wind out", "It does not.");
 
     private static final Key CHOICE =
-            new Key.Choice("B", Map.of("A", WIND_IGNORED), "because", List.of());
+            new Key.Choice("B", Map.of("A", WIND_IGNORED), "because", List.of(), List.of());
 
     private static final Key NUMBER =
             new Key.Number(

@@ -6,19 +6,26 @@ import org.groundline.measure.Unit;
 
 import java.math.BigDecimal;
 
-/// How a computed answer is printed and which typed answers are accepted; all values in `unit`.
-///
-/// @param least the low end of the plausible range
-/// @param most its high end
-record Key(Unit unit, Rounding rounding, Tolerance tolerance, double least, double most) {
+/// How a computed answer is printed and which typed answers are accepted.
+record Key(Unit unit, Rounding rounding, Tolerance tolerance, Range range) implements Goal {
+    static final String AT = "answer";
+
     private static final int UNROUNDED_DIGITS = 5;
 
-    BigDecimal printed(double value) {
-        return rounding.round(value);
+    @Override
+    public String at() {
+        return AT;
     }
 
-    boolean isPlausible(double value) {
-        return value >= least && value <= most;
+    /// No typed answer is too close to call: the tolerance decides.
+    @Override
+    public boolean isClear(double value) {
+        return true;
+    }
+
+    @Override
+    public BigDecimal printed(double value) {
+        return rounding.round(value);
     }
 
     /// The accepted answers: the tolerance around the unrounded value, half as wide on the side
@@ -33,8 +40,8 @@ record Key(Unit unit, Rounding rounding, Tolerance tolerance, double least, doub
         return Interval.of(value - below, value + above).with(printed(value));
     }
 
-    /// The last line of a worked solution.
-    String line(double value) {
+    @Override
+    public String line(double value) {
         var exact = Rounding.significant(value, UNROUNDED_DIGITS);
         String printed = unit.print(printed(value));
         if (exact.compareTo(printed(value)) == 0) {

@@ -6,7 +6,6 @@ import org.groundline.measure.Rounding.Side;
 import org.groundline.measure.Unit;
 
 import java.math.BigDecimal;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -31,20 +30,13 @@ final class KeyReader {
     Optional<Key> read(AnswerSource source) {
         Optional<Unit> unit = DrawReader.unit("answer.unit", source.unit(), faults);
         Optional<Rounding> rounding = rounding(source);
-        List<BigDecimal> between = between(source.between());
-        if (unit.isEmpty() || rounding.isEmpty() || between.isEmpty()) {
+        Optional<Range> range = Range.read("answer.between", source.between(), faults);
+        if (unit.isEmpty() || rounding.isEmpty() || range.isEmpty()) {
             return Optional.empty();
         }
         double halfDigit = rounding.get().step().doubleValue() / 2;
         return tolerance(source.tolerance(), unit.get(), halfDigit)
-                .map(
-                        tolerance ->
-                                new Key(
-                                        unit.get(),
-                                        rounding.get(),
-                                        tolerance,
-                                        between.getFirst().doubleValue(),
-                                        between.getLast().doubleValue()));
+                .map(tolerance -> new Key(unit.get(), rounding.get(), tolerance, range.get()));
     }
 
     private Optional<Rounding> rounding(AnswerSource source) {
@@ -68,18 +60,6 @@ final class KeyReader {
         }
         faults.add("answer.side", "“%s” is no side".formatted(text), "use down, up or nearest");
         return Optional.empty();
-    }
-
-    private List<BigDecimal> between(List<String> ends) {
-        var range = ends.stream().flatMap(end -> Decimals.find(end).stream()).toList();
-        if (ends.size() != 2 || range.size() != 2 || range.get(0).compareTo(range.get(1)) >= 0) {
-            faults.add(
-                    "answer.between",
-                    ends.isEmpty() ? "it is missing" : ends + " is no range",
-                    "give the plausible range in the answer's unit, such as [200, 8000]");
-            return List.of();
-        }
-        return range;
     }
 
     private Optional<Tolerance> tolerance(Optional<String> text, Unit unit, double halfDigit) {

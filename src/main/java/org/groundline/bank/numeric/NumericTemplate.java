@@ -14,9 +14,11 @@ public final class NumericTemplate {
     private static final int TRIES = 1_000;
 
     private final Parts parts;
+    private final Posing posing;
 
     private NumericTemplate(Parts parts) {
         this.parts = parts;
+        this.posing = new Posing(parts);
     }
 
     /// Reads a template and examines it: dimensions, draws, mistakes, worked examples.
@@ -34,13 +36,13 @@ public final class NumericTemplate {
         return parts.id();
     }
 
-    public PosedNumber pose(long seed) {
+    public PosedTemplate pose(long seed) {
         var draw = new SeededDraw(seed);
         for (int i = 0; i < TRIES; i++) {
             int[] choice = parts.space().choose(draw);
             Optional<Instance> instance = find(parts.space().valuesOf(choice));
             if (instance.isPresent()) {
-                return posed(choice, instance.get());
+                return posing.pose(choice, instance.get());
             }
         }
         throw new IllegalStateException(
@@ -49,35 +51,20 @@ public final class NumericTemplate {
     }
 
     /// A space too large to be examined as a whole may hold a rare case without a (plausible)
-    /// answer: that one is never posed.
+    /// answer: that one is never posed, and neither is one that is too close to call.
     private Optional<Instance> find(double[] values) {
         try {
             return parts.working().allows(values)
-                    ? Optional.of(parts.working().solve(values)).filter(this::isPlausible)
+                    ? Optional.of(parts.working().solve(values)).filter(this::canBePosed)
                     : Optional.empty();
         } catch (NoAnswer none) {
             return Optional.empty();
         }
     }
 
-    private boolean isPlausible(Instance instance) {
-        return parts.key().isPlausible(instance.answer());
-    }
-
-    private PosedNumber posed(int[] choice, Instance instance) {
-        var key = parts.key();
-        var drawn = parts.printed(choice);
-        var accepted = key.accepted(instance.answer());
-        return new PosedNumber(
-                drawn,
-                parts.stem().with(drawn),
-                key.unit().symbol(),
-                key.printed(instance.answer()),
-                accepted.lowest(),
-                accepted.highest(),
-                MistakeRanges.of(instance, parts.working().mistakes(), key),
-                parts.solution(instance),
-                parts.explanation(drawn, instance));
+    private boolean canBePosed(Instance instance) {
+        return parts.goal().range().holds(instance.answer())
+                && parts.goal().isClear(instance.answer());
     }
 
     /// Computes the answer for given values, each with its unit or in the unit of its draw; they
@@ -93,14 +80,26 @@ public final class NumericTemplate {
                     problem.getKey(), problem.getKey() + ": " + problem.getValue());
         }
         try {
-            var instance = parts.working().solve(Given.array(read.values().get()));
-            return new Evaluation(
-                    Rounding.trusted(instance.answer()),
-                    parts.key().printed(instance.answer()),
-                    parts.key().unit().symbol(),
-                    parts.solution(instance));
+            return evaluation(parts.working().solve(Given.array(read.values().get())));
         } catch (NoAnswer none) {
             throw new Refusal.Invalid("There is no answer for these values: " + none.reason());
         }
+    }
+
+    private Evaluation evaluation(Instance instance) {
+        Goal goal = parts.goal();
+        return new Evaluation(
+                Rounding.trusted(instance.answer()),
+                goal.printed(instance.answer()),
+                goal.unit().symbol(),
+                parts.solution(instance),
+                decided(instance));
+    }
+
+    private String decided(Instance instance) {
+        return switch (parts.goal()) {
+            case Key key -> "";
+            case Decision decision -> decision.option(instance.answer(), parts.printed(instance));
+        };
     }
 }

@@ -6,7 +6,11 @@ import java.util.List;
 import java.util.Map;
 
 /// A template's parts, each read and sound in itself.
-record Parts(String id, Wording stem, Wording explain, DrawSpace space, Working working, Key key) {
+record Parts(String id, Wording stem, Wording explain, DrawSpace space, Working working) {
+    Goal goal() {
+        return working.goal();
+    }
+
     /// The drawn values as printed, by name.
     Map<String, String> printed(int[] choice) {
         var printed = new LinkedHashMap<String, String>();
@@ -17,13 +21,23 @@ record Parts(String id, Wording stem, Wording explain, DrawSpace space, Working 
         return printed;
     }
 
+    /// Drawn values that need not be among those of the draws, as they would be printed.
+    Map<String, String> printed(Instance instance) {
+        var printed = new LinkedHashMap<String, String>();
+        for (int i = 0; i < space.draws().size(); i++) {
+            var draw = space.draws().get(i);
+            printed.put(draw.name(), draw.printed(instance.value(i)));
+        }
+        return printed;
+    }
+
     /// The worked solution, line by line.
     List<String> solution(Instance instance) {
         var lines = new ArrayList<String>();
         for (int i = 0; i < working.steps().size(); i++) {
             lines.add(working.steps().get(i).line(instance.value(working.drawn() + i)));
         }
-        lines.add(key.line(instance.answer()));
+        lines.add(goal().line(instance.answer()));
         return List.copyOf(lines);
     }
 
@@ -34,7 +48,7 @@ record Parts(String id, Wording stem, Wording explain, DrawSpace space, Working 
             var step = working.steps().get(i);
             values.put(step.name(), step.printed(instance.value(working.drawn() + i)));
         }
-        values.put(Wording.ANSWER, key.unit().print(key.printed(instance.answer())));
+        values.put(Wording.ANSWER, goal().unit().print(goal().printed(instance.answer())));
         return explain.with(values);
     }
 }

@@ -26,7 +26,8 @@ public record PosedNumber(
         BigDecimal highest,
         List<MistakeRange> mistakes,
         List<String> steps,
-        String explanation) {
+        String explanation)
+        implements PosedTemplate {
     public PosedNumber {
         drawn = Collections.unmodifiableMap(new LinkedHashMap<>(drawn));
         mistakes = List.copyOf(mistakes);

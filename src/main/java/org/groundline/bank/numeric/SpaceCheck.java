@@ -3,27 +3,24 @@ package org.groundline.bank.numeric;
 import org.groundline.measure.Rounding;
 
 import java.util.HashSet;
-import java.util.List;
 import java.util.Set;
 
 /// Examines the drawn values of a template: is there an answer for all of them, a plausible one,
-/// and are the mistakes far enough from it?
+/// and does it keep what its goal asks?
 final class SpaceCheck {
     static final int FEWEST = 50;
 
-    private static final double APART_SHARE = 0.8;
-
     private final Parts parts;
     private final Faults faults;
+    private final GoalCheck goal;
     private final Set<String> told = new HashSet<>();
-    private final int[] tooNear;
     private int rejected;
-    private int solved;
+    private int unclear;
 
     SpaceCheck(Parts parts, Faults faults) {
         this.parts = parts;
         this.faults = faults;
-        this.tooNear = new int[parts.working().mistakes().size()];
+        this.goal = GoalCheck.of(parts.working());
     }
 
     void check() {
@@ -35,20 +32,30 @@ final class SpaceCheck {
             return;
         }
         parts.space().examine(this::examine);
-        long examined = Math.min(parts.space().size(), DrawSpace.EXAMINED);
-        if (2L * rejected > examined) {
+        checkRejected(Math.min(parts.space().size(), DrawSpace.EXAMINED));
+        goal.report(faults);
+    }
+
+    private void checkRejected(long examined) {
+        long left = examined - rejected - unclear;
+        if (2 * left < examined && unclear == 0) {
             faults.add(
                     "where",
                     "it rejects %d of %d combinations".formatted(rejected, examined),
                     "draw from narrower ranges, so that at most half are rejected");
+        } else if (2 * left < examined) {
+            faults.add(
+                    "decide.bounds",
+                    "%d of %d combinations are too near to a bound and %d are rejected by the where"
+                            .formatted(unclear, examined, rejected),
+                    "draw values further from the bounds, so that at most half are left out");
         }
-        if (examined - rejected < FEWEST) {
+        if (left < FEWEST) {
             faults.add(
                     "draw",
-                    "there are only %d different questions".formatted(examined - rejected),
+                    "there are only %d different questions".formatted(left),
                     "draw more values; at least %d are needed".formatted(FEWEST));
         }
-        checkMistakes();
     }
 
     private void examine(int[] choice) {
@@ -65,37 +72,19 @@ final class SpaceCheck {
     }
 
     private void examine(int[] choice, Instance instance) {
-        var key = parts.key();
-        if (!key.isPlausible(instance.answer())) {
-            String answer = key.unit().print(Rounding.significant(instance.answer(), 4));
+        var asked = parts.goal();
+        if (!asked.range().holds(instance.answer())) {
+            String answer = asked.unit().print(Rounding.significant(instance.answer(), 4));
             tellOnce(
-                    "answer.between",
+                    asked.at() + ".between",
                     "the answer is %s".formatted(answer),
                     choice,
                     "narrow the draws, or widen the range if such an answer is right");
         }
-        solved++;
-        for (int i = 0; i < tooNear.length; i++) {
-            if (!MistakeRanges.isApart(instance.mistake(i), instance.answer(), key.tolerance())) {
-                tooNear[i]++;
-            }
-        }
-    }
-
-    private void checkMistakes() {
-        List<Mistake> mistakes = parts.working().mistakes();
-        for (int i = 0; i < tooNear.length; i++) {
-            if (tooNear[i] > (1 - APART_SHARE) * solved) {
-                faults.add(
-                        "mistakes[%d].formula".formatted(i),
-                        "%s is nearer than %.0f tolerances to the key in %d of %d cases"
-                                .formatted(
-                                        mistakes.get(i).misconception(),
-                                        MistakeRanges.APART,
-                                        tooNear[i],
-                                        solved),
-                        "draw values that tell the two apart, or drop the mistake");
-            }
+        if (asked.isClear(instance.answer())) {
+            goal.see(instance);
+        } else {
+            unclear++;
         }
     }
 

@@ -1,5 +1,7 @@
 package org.groundline.bank.numeric;
 
+import org.groundline.bank.numeric.TemplateSource.AnswerSource;
+import org.groundline.bank.numeric.TemplateSource.DecideSource;
 import org.groundline.bank.numeric.TemplateSource.MistakeSource;
 import org.groundline.bank.numeric.TemplateSource.StepSource;
 import org.groundline.bank.numeric.formula.Condition;
@@ -28,15 +30,23 @@ final class TemplateReader {
     /// The parts, or nothing where a fault was noted.
     Optional<Parts> read() {
         var space = new DrawSpace(new DrawReader(faults).read(source.draw()));
-        Optional<Key> key = new KeyReader(faults).read(source.answer());
+        Optional<? extends Goal> goal = goal();
         Wording stem = stem();
         Wording explain = Wording.of(source.explain(), explained(), "explain", faults);
-        if (!faults.isEmpty() || key.isEmpty()) {
+        if (!faults.isEmpty() || goal.isEmpty()) {
             return Optional.empty();
         }
-        return working(space, key.get().unit())
+        return working(space, goal.get())
                 .filter(working -> faults.isEmpty())
-                .map(w -> new Parts(source.id(), stem, explain, space, w, key.get()));
+                .map(w -> new Parts(source.id(), stem, explain, space, w));
+    }
+
+    private Optional<? extends Goal> goal() {
+        return switch (source.asked()) {
+            case AnswerSource answer -> new KeyReader(faults).read(answer);
+            case DecideSource decide ->
+                    new DecisionReader(faults).read(decide, source.draw().keySet());
+        };
     }
 
     private Wording stem() {
@@ -57,7 +67,7 @@ final class TemplateReader {
         return names;
     }
 
-    private Optional<Working> working(DrawSpace space, Unit unit) {
+    private Optional<Working> working(DrawSpace space, Goal goal) {
         var drawn = new Scope(Map.of());
         for (Draw draw : space.draws()) {
             drawn = drawn.with(draw.name(), draw.unit().dimension());
@@ -72,8 +82,8 @@ final class TemplateReader {
                                                 () -> Formula.readCondition(w, drawnScope)));
         var steps = new ArrayList<Step>();
         Scope scope = steps(drawnScope, steps);
-        var answer = inUnit("answer.formula", source.answer().formula(), scope, unit);
-        var mistakes = mistakes(scope, unit);
+        var answer = inUnit(goal.at() + ".formula", source.asked().formula(), scope, goal.unit());
+        var mistakes = mistakes(scope, goal.unit());
         return answer.map(
                 a ->
                         new Working(
@@ -82,7 +92,7 @@ final class TemplateReader {
                                 List.copyOf(steps),
                                 a,
                                 mistakes,
-                                unit));
+                                goal));
     }
 
     /// Reads the steps and returns the scope that knows them, too.
@@ -108,8 +118,13 @@ final class TemplateReader {
 
     private List<Mistake> mistakes(Scope scope, Unit unit) {
         var mistakes = new ArrayList<Mistake>();
-        for (int i = 0; i < source.mistakes().size(); i++) {
-            MistakeSource mistake = source.mistakes().get(i);
+        List<MistakeSource> sources =
+                switch (source.asked()) {
+                    case AnswerSource answer -> answer.mistakes();
+                    case DecideSource decide -> List.of();
+                };
+        for (int i = 0; i < sources.size(); i++) {
+            MistakeSource mistake = sources.get(i);
             inUnit("mistakes[%d].formula".formatted(i), mistake.formula(), scope, unit)
                     .ifPresent(f -> mistakes.add(new Mistake(mistake.misconception(), f)));
         }

@@ -16,16 +16,34 @@ public record TemplateSource(
         String stem,
         Map<String, DrawSource> draw,
         Optional<String> where,
-        AnswerSource answer,
-        List<MistakeSource> mistakes,
+        AskedSource asked,
         List<StepSource> steps,
         List<WorkedSource> worked,
         String explain) {
     public TemplateSource {
         draw = inOrder(draw);
-        mistakes = List.copyOf(mistakes);
         steps = List.copyOf(steps);
         worked = List.copyOf(worked);
+    }
+
+    /// The misconceptions behind wrong answers; one may come twice.
+    public List<String> misconceptions() {
+        return switch (asked) {
+            case AnswerSource answer ->
+                    answer.mistakes().stream().map(MistakeSource::misconception).toList();
+            case DecideSource decide ->
+                    decide.options().stream().map(OptionSource::misconception).toList();
+        };
+    }
+
+    /// What the formula's value is for: it is asked for itself, or it decides between options.
+    public sealed interface AskedSource {
+        String formula();
+
+        Optional<String> unit();
+
+        /// The two ends of the plausible range, or empty.
+        List<String> between();
     }
 
     /// One drawn value: a stepped range or a list, in a unit (none for a plain number).
@@ -45,18 +63,45 @@ public record TemplateSource(
     /// @param round the step of the printed answer, in its unit
     /// @param side `down`, `up` or `nearest`
     /// @param tolerance `2 %` of the unrounded value, or an absolute value in the answer's unit
-    /// @param between the two ends of the plausible range, or empty
+    /// @param mistakes what wrong ideas compute instead
     public record AnswerSource(
             String formula,
             Optional<String> unit,
             Optional<String> round,
             Optional<String> side,
             Optional<String> tolerance,
-            List<String> between) {
+            List<String> between,
+            List<MistakeSource> mistakes)
+            implements AskedSource {
         public AnswerSource {
             between = List.copyOf(between);
+            mistakes = List.copyOf(mistakes);
         }
     }
+
+    /// A value by which one of the options is right: the one whose interval holds it.
+    ///
+    /// @param tolerance an absolute value in the unit; no case within two of them of a bound is
+    ///   posed
+    /// @param bounds where one option ends and the next begins, ascending
+    /// @param options from below the lowest bound to above the highest
+    public record DecideSource(
+            String formula,
+            Optional<String> unit,
+            Optional<String> tolerance,
+            List<String> bounds,
+            List<String> between,
+            List<OptionSource> options)
+            implements AskedSource {
+        public DecideSource {
+            bounds = List.copyOf(bounds);
+            between = List.copyOf(between);
+            options = List.copyOf(options);
+        }
+    }
+
+    /// One decision, with the wrong idea that leads to it where it is not the right one.
+    public record OptionSource(String text, String misconception) {}
 
     /// The result that a named misconception leads to, in the answer's unit.
     public record MistakeSource(String misconception, String formula) {}

@@ -46,13 +46,15 @@ record WorkedCheck(Parts parts, Faults faults) {
             double within =
                     example.within()
                             .map(text -> read(at + ".within", text).orElse(Double.NaN))
-                            .orElse(parts.key().tolerance().of(computed));
+                            .orElse(parts.goal().tolerance().of(computed));
             if (Math.abs(computed - expected) > within) {
                 faults.add(
                         at + ".answer",
                         "the formula gives %s, the example says %s"
                                 .formatted(
-                                        parts.key().unit().print(Rounding.significant(computed, 6)),
+                                        parts.goal()
+                                                .unit()
+                                                .print(Rounding.significant(computed, 6)),
                                         example.answer()),
                         "correct the formula or the example");
             }
@@ -62,7 +64,7 @@ record WorkedCheck(Parts parts, Faults faults) {
     }
 
     private OptionalDouble read(String at, String text) {
-        return switch (TypedNumber.read(text, parts.key().unit(), DecimalConvention.DOT)) {
+        return switch (TypedNumber.read(text, parts.goal().unit(), DecimalConvention.DOT)) {
             case Read read -> OptionalDouble.of(read.value().doubleValue());
             case Unreadable unreadable -> {
                 faults.add(at, unreadable.why(), "write it like the answer");

@@ -10,14 +10,14 @@ import java.util.Optional;
 /// The formulas of a template, read and right in their dimensions.
 ///
 /// @param drawn how many values are drawn; those of the steps follow them
-/// @param unit of the answer and of the mistakes
+/// @param goal what the answer is for; it and the mistakes are in its unit
 record Working(
         int drawn,
         Optional<Condition> where,
         List<Step> steps,
         Expression answer,
         List<Mistake> mistakes,
-        Unit unit) {
+        Goal goal) {
     /// Whether the condition allows these drawn values.
     ///
     /// @throws NoAnswer if theory refuses them
@@ -38,7 +38,8 @@ record Working(
         for (int i = 0; i < steps.size(); i++) {
             values[drawn + i] = compute("steps[%d].formula", i, steps.get(i).formula(), values);
         }
-        double key = unit.fromSi(compute("answer.formula", 0, answer, values));
+        Unit unit = goal.unit();
+        double key = unit.fromSi(compute(goal.at() + ".formula", 0, answer, values));
         double[] wrong = new double[mistakes.size()];
         for (int i = 0; i < wrong.length; i++) {
             var formula = mistakes.get(i).formula();

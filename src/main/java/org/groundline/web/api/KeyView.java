@@ -9,6 +9,7 @@ import java.util.Optional;
 ///
 /// @param kind `choice` has a letter; `number` has the rest, decimals as texts in the item's unit
 /// @param lowest the lowest answer that is right; `highest` the highest
+/// @param steps the worked solution; of a `choice` empty where nothing was to be computed
 record KeyView(
         String kind,
         Optional<String> letter,
@@ -27,7 +28,7 @@ record KeyView(
                             Optional.empty(),
                             Optional.empty(),
                             Optional.empty(),
-                            Optional.empty());
+                            Optional.of(choice.steps()));
             case Key.Number number ->
                     new KeyView(
                             "number",

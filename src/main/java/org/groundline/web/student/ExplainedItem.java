@@ -71,7 +71,7 @@ public record ExplainedItem(
                 mark.belief().map(Belief::feedback).orElse(""),
                 mark.belief().map(Belief::right).orElse(""),
                 Markdown.blocks(key.rationale()),
-                steps(key),
+                key.steps().stream().map(Markdown::inline).toList(),
                 words.source(String.join("; ", key.sources()), item.objective()));
     }
 
@@ -118,13 +118,6 @@ public record ExplainedItem(
     private static BigDecimal inFourDigits(BigDecimal bound, RoundingMode inwards) {
         BigDecimal rounded = bound.round(new MathContext(4, inwards)).stripTrailingZeros();
         return rounded.scale() < 0 ? rounded.setScale(0) : rounded;
-    }
-
-    private static List<String> steps(Key key) {
-        return switch (key) {
-            case Key.Choice choice -> List.of();
-            case Key.Number number -> number.steps().stream().map(Markdown::inline).toList();
-        };
     }
 
     /// Whether a letter was to be chosen.

@@ -24,7 +24,7 @@ class PosingTest {
     /// must go on to mean the same item.
     @Test
     void aSeedPosesTheSameItemForever() {
-        var posed = template(new SourceBuilder()).pose(2026);
+        PosedTemplate posed = template(new SourceBuilder()).pose(2026);
         assertThat(posed.drawn().toString())
                 .isEqualTo(
                         "{airspeed=41\u202Fkm/h, glide_ratio=8.0, wind=15\u202Fkm/h,"
@@ -116,6 +116,7 @@ class PosingTest {
                         template ->
                                 LongStream.range(0, 2_000)
                                         .mapToObj(template::pose)
+                                        .map(PosedNumber.class::cast)
                                         .forEach(PosingTest::assertSound));
     }
 
@@ -218,6 +219,7 @@ class PosingTest {
         return LongStream.range(0, 100_000)
                 .mapToObj(template::pose)
                 .filter(posed -> posed.drawn().equals(wanted))
+                .map(PosedNumber.class::cast)
                 .findFirst()
                 .orElseThrow();
     }

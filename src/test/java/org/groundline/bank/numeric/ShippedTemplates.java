@@ -1,8 +1,10 @@
 package org.groundline.bank.numeric;
 
 import org.groundline.bank.numeric.TemplateSource.AnswerSource;
+import org.groundline.bank.numeric.TemplateSource.DecideSource;
 import org.groundline.bank.numeric.TemplateSource.DrawSource;
 import org.groundline.bank.numeric.TemplateSource.MistakeSource;
+import org.groundline.bank.numeric.TemplateSource.OptionSource;
 import org.groundline.bank.numeric.TemplateSource.StepSource;
 import org.groundline.bank.numeric.TemplateSource.WorkedSource;
 import org.snakeyaml.engine.v2.api.Load;
@@ -64,10 +66,7 @@ final class ShippedTemplates {
                 node.text("stem"),
                 draws(node.get("draw")),
                 node.find("where"),
-                answer(node.get("answer")),
-                node.get("mistakes").list().stream()
-                        .map(m -> new MistakeSource(m.text("misconception"), m.text("formula")))
-                        .toList(),
+                node.has("decide") ? decide(node) : answer(node),
                 node.get("steps").list().stream()
                         .map(
                                 s ->
@@ -100,13 +99,30 @@ final class ShippedTemplates {
     }
 
     private static AnswerSource answer(Node node) {
+        Node answer = node.get("answer");
         return new AnswerSource(
-                node.text("formula"),
-                node.find("unit"),
-                node.find("round"),
-                node.find("side"),
-                node.find("tolerance"),
-                node.get("between").texts());
+                answer.text("formula"),
+                answer.find("unit"),
+                answer.find("round"),
+                answer.find("side"),
+                answer.find("tolerance"),
+                answer.get("between").texts(),
+                node.get("mistakes").list().stream()
+                        .map(m -> new MistakeSource(m.text("misconception"), m.text("formula")))
+                        .toList());
+    }
+
+    private static DecideSource decide(Node node) {
+        Node decide = node.get("decide");
+        return new DecideSource(
+                decide.text("formula"),
+                decide.find("unit"),
+                decide.find("tolerance"),
+                decide.get("bounds").texts(),
+                decide.get("between").texts(),
+                node.get("options").list().stream()
+                        .map(o -> new OptionSource(o.text("text"), o.text("misconception")))
+                        .toList());
     }
 
     private static WorkedSource worked(Node node) {

@@ -7,6 +7,8 @@ import org.groundline.bank.numeric.Checked.Faulty;
 import org.groundline.bank.numeric.Checked.Sound;
 import org.groundline.bank.numeric.PosedNumber.MistakeRange;
 import org.groundline.bank.numeric.ShippedTemplates.Shipped;
+import org.groundline.bank.numeric.TemplateSource.AnswerSource;
+import org.groundline.bank.numeric.TemplateSource.DecideSource;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -50,9 +52,13 @@ class ShippedTemplatesTest {
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("all")
-    void everyTemplateHasTwoWorkedExamplesAndTwoMistakes(Shipped shipped) {
+    void everyTemplateHasTwoWorkedExamplesAndTwoMistakesOrThreeOptions(Shipped shipped) {
         assertThat(shipped.source().worked()).hasSizeGreaterThanOrEqualTo(2);
-        assertThat(shipped.source().mistakes()).hasSizeGreaterThanOrEqualTo(2);
+        switch (shipped.source().asked()) {
+            case AnswerSource answer ->
+                    assertThat(answer.mistakes()).hasSizeGreaterThanOrEqualTo(2);
+            case DecideSource decide -> assertThat(decide.options()).hasSizeBetween(3, 4);
+        }
     }
 
     @Test
@@ -66,10 +72,20 @@ class ShippedTemplatesTest {
         assertThat(all()).extracting(Shipped::toString).doesNotHaveDuplicates().hasSize(20);
     }
 
-    private static void assertSound(PosedNumber posed) {
-        assertThat(posed.answer()).isBetween(posed.lowest(), posed.highest());
+    private static void assertSound(PosedTemplate posed) {
         assertThat(posed.stem()).doesNotContain("{");
         assertThat(posed.explanation()).doesNotContain("{");
+        switch (posed) {
+            case PosedNumber number -> assertSoundNumber(number);
+            case PosedChoice choice ->
+                    assertThat(choice.options())
+                            .filteredOn(PosedOption.Right.class::isInstance)
+                            .hasSize(1);
+        }
+    }
+
+    private static void assertSoundNumber(PosedNumber posed) {
+        assertThat(posed.answer()).isBetween(posed.lowest(), posed.highest());
         for (MistakeRange mistake : posed.mistakes()) {
             boolean below = mistake.highest().compareTo(posed.lowest()) < 0;
             boolean above = mistake.lowest().compareTo(posed.highest()) > 0;

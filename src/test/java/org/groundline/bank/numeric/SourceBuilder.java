@@ -1,8 +1,11 @@
 package org.groundline.bank.numeric;
 
 import org.groundline.bank.numeric.TemplateSource.AnswerSource;
+import org.groundline.bank.numeric.TemplateSource.AskedSource;
+import org.groundline.bank.numeric.TemplateSource.DecideSource;
 import org.groundline.bank.numeric.TemplateSource.DrawSource;
 import org.groundline.bank.numeric.TemplateSource.MistakeSource;
+import org.groundline.bank.numeric.TemplateSource.OptionSource;
 import org.groundline.bank.numeric.TemplateSource.StepSource;
 import org.groundline.bank.numeric.TemplateSource.WorkedSource;
 
@@ -11,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /// A sound template (the glide into a headwind), of which each test spoils or changes one thing.
 final class SourceBuilder {
@@ -26,6 +30,8 @@ final class SourceBuilder {
     private Optional<String> round = Optional.of("50");
     private Optional<String> side = Optional.of("down");
     private Optional<String> tolerance = Optional.of("2 %");
+    private List<String> bounds = List.of();
+    private List<OptionSource> options = List.of();
     private List<String> between = List.of("200", "8000");
 
     SourceBuilder() {
@@ -140,16 +146,26 @@ final class SourceBuilder {
         return this;
     }
 
+    /// Turns the template into one that decides: whether the distance is short, middling or long.
+    SourceBuilder decides() {
+        decision(List.of("1900", "3900"), "Short.", "From {height} middling.", "Long.");
+        return tolerance("50");
+    }
+
+    SourceBuilder decision(List<String> ends, String... texts) {
+        bounds = ends;
+        options = Stream.of(texts).map(text -> new OptionSource(text, "idea " + text)).toList();
+        return this;
+    }
+
+    private AskedSource asked() {
+        return options.isEmpty()
+                ? new AnswerSource(formula, unit, round, side, tolerance, between, mistakes)
+                : new DecideSource(formula, unit, tolerance, bounds, between, options);
+    }
+
     TemplateSource source() {
         return new TemplateSource(
-                "glide-in-wind",
-                stem,
-                draw,
-                where,
-                new AnswerSource(formula, unit, round, side, tolerance, between),
-                mistakes,
-                steps,
-                worked,
-                explain);
+                "glide-in-wind", stem, draw, where, asked(), steps, worked, explain);
     }
 }

@@ -126,11 +126,7 @@ class SecrecyTest {
                 Stream.of(
                         Markdown.blocks(item.key().rationale()).strip(),
                         item.key().sources().get(0));
-        Stream<String> steps =
-                switch (item.key()) {
-                    case Key.Choice choice -> Stream.empty();
-                    case Key.Number number -> number.steps().stream().map(Markdown::inline);
-                };
+        Stream<String> steps = item.key().steps().stream().map(Markdown::inline);
         Stream<String> belief = item.mark().belief().stream().map(Belief::feedback);
         return Stream.of(why, steps, belief).flatMap(s -> s);
     }

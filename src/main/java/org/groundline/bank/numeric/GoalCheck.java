@@ -1,0 +1,16 @@
+package org.groundline.bank.numeric;
+
+/// What the goal of a template asks of all its cases together: it sees each that can be posed, and
+/// then reports.
+sealed interface GoalCheck permits MistakeCheck, OptionCheck {
+    static GoalCheck of(Working working) {
+        return switch (working.goal()) {
+            case Key key -> new MistakeCheck(working.mistakes(), key);
+            case Decision decision -> new OptionCheck(decision);
+        };
+    }
+
+    void see(Instance instance);
+
+    void report(Faults faults);
+}

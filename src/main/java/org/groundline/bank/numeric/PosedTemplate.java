@@ -1,0 +1,17 @@
+package org.groundline.bank.numeric;
+
+import java.util.List;
+import java.util.Map;
+
+/// A template as posed: with a number to be typed, or with options.
+public sealed interface PosedTemplate permits PosedNumber, PosedChoice {
+    /// The drawn values as printed, by name.
+    Map<String, String> drawn();
+
+    String stem();
+
+    /// The worked solution with the drawn values.
+    List<String> steps();
+
+    String explanation();
+}

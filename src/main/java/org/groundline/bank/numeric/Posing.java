@@ -1,0 +1,44 @@
+package org.groundline.bank.numeric;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/// Puts a computed case of a template into words and intervals.
+record Posing(Parts parts) {
+    PosedTemplate pose(int[] choice, Instance instance) {
+        Map<String, String> drawn = parts.printed(choice);
+        return switch (parts.goal()) {
+            case Key key -> number(drawn, instance, key);
+            case Decision decision -> decision(drawn, instance, decision);
+        };
+    }
+
+    private PosedNumber number(Map<String, String> drawn, Instance instance, Key key) {
+        Interval accepted = key.accepted(instance.answer());
+        return new PosedNumber(
+                drawn,
+                parts.stem().with(drawn),
+                key.unit().symbol(),
+                key.printed(instance.answer()),
+                accepted.lowest(),
+                accepted.highest(),
+                MistakeRanges.of(instance, parts.working().mistakes(), key),
+                parts.solution(instance),
+                parts.explanation(drawn, instance));
+    }
+
+    private PosedChoice decision(Map<String, String> drawn, Instance instance, Decision decision) {
+        int right = decision.right(instance.answer());
+        List<PosedOption> options = new ArrayList<>();
+        for (Decision.Choice option : decision.options()) {
+            options.add(option.posed(options.size() == right, drawn));
+        }
+        return new PosedChoice(
+                drawn,
+                parts.stem().with(drawn),
+                options,
+                parts.solution(instance),
+                parts.explanation(drawn, instance));
+    }
+}
