@@ -17,7 +17,7 @@ class WholeBankTest {
 
     @Test
     void everyModuleHasAtLeastTwentyFiveFixedQuestions() {
-        assertThat(report.modules()).containsOnlyKeys("EQU", "AER", "SAF");
+        assertThat(report.modules()).containsOnlyKeys("EQU", "AER", "MET", "SAF");
         assertThat(report.modules().values())
                 .allSatisfy(counts -> assertThat(counts.fixed()).isGreaterThanOrEqualTo(25));
     }
