@@ -172,7 +172,7 @@ final class AccessWorld {
         ids.put("handed-in sitting", sitting);
         ids.put(
                 "handed-in item",
-                student.get("/me/record").text("/modules/2/toTalkThrough/0/item"));
+                student.get("/me/record").text("/modules/3/toTalkThrough/0/item"));
     }
 
     private static void signOff(
