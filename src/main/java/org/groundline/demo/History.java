@@ -10,7 +10,7 @@ import java.util.Optional;
 
 /// The ten weeks of the school: what is taught, tested, talked through and signed on which day.
 ///
-/// The older intake sits all three modules and is nearly through; the younger one is in the middle,
+/// The older intake sits three of the modules and is nearly through; the younger one is in the middle,
 /// with a test open at this moment.
 final class History {
     static final int FOUNDED = 72;
