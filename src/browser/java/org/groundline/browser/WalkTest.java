@@ -2,6 +2,8 @@ package org.groundline.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.microsoft.playwright.Page;
+
 import org.groundline.bank.Shown;
 import org.groundline.browser.Chromium.Window;
 import org.groundline.database.SubjectId;
@@ -15,9 +17,11 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
+import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 
 /// Each kind of person walks through what they come for.
@@ -129,10 +133,7 @@ class WalkTest {
 
         window.follow("ada Person");
         window.page
-                .locator(
-                        "label",
-                        new com.microsoft.playwright.Page.LocatorOptions()
-                                .setHasText("explained it back"))
+                .locator("label", new Page.LocatorOptions().setHasText("explained it back"))
                 .click();
         window.press("Record the talk");
         for (int i =
@@ -144,7 +145,8 @@ class WalkTest {
                                 .size();
                 i > 0;
                 i--) {
-            window.press("I observed it today");
+            window.page.locator("input[name=observed]").first().check();
+            window.press("Record the demonstration");
         }
         window.page.fill("#password-EQU", "not the password");
         window.pressRefused("Sign off", 400);
@@ -153,7 +155,7 @@ class WalkTest {
         window.press("Sign off");
         assertThat(window.text()).contains("signed off by ina Person");
         window.follow("Class board");
-        assertThat(window.text()).contains("signed 1 May 2027");
+        assertThat(window.text()).contains("signed 1 May");
 
         window.follow("ada Person");
         window.page.locator("summary").first().click();
@@ -164,11 +166,27 @@ class WalkTest {
                 .contains("reversed by ina Person")
                 .contains("Signed for the wrong student");
         window.follow("Class board");
-        assertThat(window.text()).contains("ready to sign");
+        assertThat(window.text()).contains("ready");
         window.follow("Tests");
         window.page.fill("#place", "The meadow");
         window.press("Open the test");
         assertThat(window.text()).contains("The meadow");
+    }
+
+    @Test
+    void theBoardOfAClassOfTwentyFourPrintsOnOneSheet() {
+        for (int i : IntStream.range(1, 24).toArray()) {
+            SERVER.givenPerson(school, "student" + i, Role.STUDENT);
+        }
+        SERVER.givenPerson(school, "ina", Role.INSTRUCTOR);
+        Window window = chromium.logIn(school, "ina");
+        assertThat(window.page.locator(".board tbody tr").count()).isEqualTo(24);
+
+        byte[] sheet =
+                window.page.pdf(new Page.PdfOptions().setFormat("A4").setPreferCSSPageSize(true));
+
+        String pdf = new String(sheet, StandardCharsets.ISO_8859_1);
+        assertThat(Pattern.compile("/Type\\s*/Page\\b").matcher(pdf).results().count()).isOne();
     }
 
     private boolean spoilt;

@@ -34,12 +34,15 @@ record DemoDoors(
         Demonstrations demonstrations,
         SignOffs signOffs) {
     /// Builds the doors. Tests may be held at any time: they count for nobody real.
+    ///
+    /// @param password everybody's, printed at the start
     static DemoDoors on(
             Database database,
             InstantSource clock,
             Questions bank,
             AnswerWriter writer,
-            KnownSeeds seeds) {
+            KnownSeeds seeds,
+            String password) {
         Foundation foundation = Foundation.on(database, clock);
         var openings = new Openings(foundation, bank, () -> true);
         var sittings = new Sittings(foundation, bank, writer, openings, seeds);
@@ -50,7 +53,7 @@ record DemoDoors(
                 bank,
                 seeds,
                 new Schools(foundation),
-                People.ofPublicPasswords(foundation),
+                People.withPrintedPassword(foundation, password),
                 logins,
                 openings,
                 sittings,

@@ -70,7 +70,7 @@ public final class DemoSchools {
         var draw = new SeededDraw(seed);
         try (AnswerWriter writer = AnswerWriter.start(database)) {
             var seeds = new KnownSeeds(draw.split("papers"));
-            DemoDoors doors = DemoDoors.on(database, time, bank, writer, seeds);
+            DemoDoors doors = DemoDoors.on(database, time, bank, writer, seeds, roster.password());
             School school = doors.schools().create(roster.school());
             var loggedIn = new LoggedIn(doors, school, roster.password());
             var calendar = new Calendar(school, present);

@@ -62,6 +62,6 @@ public record ModuleRecord(
     }
 
     private static ModuleState notPassed(Attempt last) {
-        return new ModuleState.NotPassed(last.hundredths(), last.possible());
+        return new ModuleState.NotPassed(last.hundredths(), last.possible(), last.passMark());
     }
 }

@@ -23,7 +23,8 @@ public sealed interface ModuleState {
     ///
     /// @param hundredths marks gained, in hundredths of a mark
     /// @param possible marks to be had, in hundredths
-    record NotPassed(int hundredths, int possible) implements ModuleState {}
+    /// @param passMark of the policy it was taken under, in hundredths of a percent
+    record NotPassed(int hundredths, int possible, int passMark) implements ModuleState {}
 
     /// No test was sat.
     record NotBegun() implements ModuleState {}

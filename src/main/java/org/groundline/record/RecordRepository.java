@@ -5,6 +5,7 @@ import static org.groundline.database.schema.Tables.DEBRIEF;
 import static org.groundline.database.schema.Tables.DEMONSTRATION;
 import static org.groundline.database.schema.Tables.ITEM;
 import static org.groundline.database.schema.Tables.MARK;
+import static org.groundline.database.schema.Tables.POLICY;
 import static org.groundline.database.schema.Tables.RESULT;
 import static org.groundline.database.schema.Tables.REVERSAL;
 import static org.groundline.database.schema.Tables.SCORING_RUN;
@@ -56,11 +57,13 @@ final class RecordRepository {
     }
 
     List<Evidence<Attempt>> listAttempts(Collection<SubjectId> subjects) {
+        var passMark = field("(({0} ->> 'passMark')::int)", Integer.class, POLICY.RULES);
         return sql.select(
                         SITTING.SUBJECT_ID,
                         SITTING.SCOPE,
                         SITTING.ID,
                         SITTING.HANDED_IN_AT,
+                        passMark,
                         SCORING_RUN.HUNDREDTHS,
                         SCORING_RUN.POSSIBLE,
                         SCORING_RUN.PASSED)
@@ -69,6 +72,10 @@ final class RecordRepository {
                 .on(RESULT.SCHOOL_ID.eq(SITTING.SCHOOL_ID), RESULT.SITTING_ID.eq(SITTING.ID))
                 .join(SCORING_RUN)
                 .on(SCORING_RUN.SCHOOL_ID.eq(RESULT.SCHOOL_ID), SCORING_RUN.ID.eq(RESULT.CURRENT))
+                .join(POLICY)
+                .on(
+                        POLICY.SCHOOL_ID.eq(SITTING.SCHOOL_ID),
+                        POLICY.VERSION.eq(SITTING.POLICY_VERSION))
                 .where(countedSittingOf(subjects))
                 .orderBy(SITTING.STARTED_AT, SITTING.ID)
                 .fetch(
@@ -78,6 +85,7 @@ final class RecordRepository {
                                         new Attempt(
                                                 row.get(SITTING.ID),
                                                 row.get(SITTING.HANDED_IN_AT),
+                                                row.get(passMark),
                                                 row.get(SCORING_RUN.HUNDREDTHS),
                                                 row.get(SCORING_RUN.POSSIBLE),
                                                 row.get(SCORING_RUN.PASSED))));

@@ -100,7 +100,7 @@ public final class SignOffs {
                                     .formatted(talks, demonstrations));
             case ModuleState.Sitting() ->
                     throw new Refusal.Conflict("Not yet: the test is being sat.");
-            case ModuleState.NotPassed(int hundredths, int possible) ->
+            case ModuleState.NotPassed(int hundredths, int possible, int passMark) ->
                     throw new Refusal.Conflict("Not yet: the last test was not passed.");
             case ModuleState.NotBegun() ->
                     throw new Refusal.Conflict("Not yet: no test of this module was sat.");

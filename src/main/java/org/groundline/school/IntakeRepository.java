@@ -6,6 +6,7 @@ import static org.jooq.Records.mapping;
 
 import org.groundline.database.SchoolId;
 import org.groundline.database.SubjectId;
+import org.groundline.error.Refusal;
 import org.jooq.DSLContext;
 
 import java.time.LocalDate;
@@ -39,6 +40,14 @@ final class IntakeRepository {
                 .set(INTAKE_MEMBER.JOINED_ON, day)
                 .onConflictDoNothing()
                 .execute();
+    }
+
+    Intake getIntake(UUID id) {
+        return sql.select(INTAKE.ID, INTAKE.NAME, INTAKE.STARTS_ON)
+                .from(INTAKE)
+                .where(INTAKE.SCHOOL_ID.eq(school), INTAKE.ID.eq(id))
+                .fetchOptional(mapping(Intake::new))
+                .orElseThrow(() -> new Refusal.NotFound("The school has no such intake."));
     }
 
     List<Intake> listAll() {

@@ -2,15 +2,11 @@ package org.groundline.school;
 
 import org.groundline.database.SubjectId;
 import org.groundline.error.Refusal;
-import org.groundline.ledger.Digests;
 import org.groundline.ledger.Foundation;
 import org.jooq.DSLContext;
 
-import java.nio.charset.StandardCharsets;
-import java.security.SecureRandom;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.Base64;
 import java.util.HexFormat;
 import java.util.Optional;
 import java.util.Set;
@@ -21,12 +17,11 @@ public final class Logins {
     private static final Duration NOTED_EACH = Duration.ofMinutes(5);
     private static final Duration GUESS_WINDOW = Duration.ofMinutes(15);
     private static final int GUESSES = 10;
-    private static final int TOKEN_BYTES = 32;
     private static final int LONGEST_INPUT = 256;
 
     private final Foundation foundation;
     private final Passwords passwords = new Passwords();
-    private final SecureRandom random = new SecureRandom();
+    private final Tokens tokens = new Tokens();
 
     public Logins(Foundation foundation) {
         this.foundation = foundation;
@@ -42,7 +37,7 @@ public final class Logins {
         if (email.length() > LONGEST_INPUT || password.length() > LONGEST_INPUT) {
             throw wrong();
         }
-        byte[] address = digest(People.normalised(email));
+        byte[] address = Tokens.digest(People.normalised(email));
         requireFewTries(school, address);
         Optional<SubjectId> subject = subjectOf(school, email, password);
         noteTry(school, address, subject.isPresent());
@@ -105,9 +100,7 @@ public final class Logins {
     }
 
     private String begin(School school, SubjectId subject) {
-        byte[] bits = new byte[TOKEN_BYTES];
-        random.nextBytes(bits);
-        String token = Base64.getUrlEncoder().withoutPadding().encodeToString(bits);
+        String token = tokens.next();
         Instant now = foundation.now();
         foundation
                 .database()
@@ -115,7 +108,7 @@ public final class Logins {
                         school.id(),
                         tx -> {
                             new SessionRepository(tx, school.id())
-                                    .insert(digest(token), subject, now, now.plus(LIFE));
+                                    .insert(Tokens.digest(token), subject, now, now.plus(LIFE));
                             note(tx, school, subject, "log in");
                         });
         return token;
@@ -140,7 +133,7 @@ public final class Logins {
     /// Returns who is behind a session's token, with the roles in force now; empty when it is
     /// unknown, ended or too old.
     public Optional<Actor> findActor(School school, String token) {
-        byte[] digest = digest(token);
+        byte[] digest = Tokens.digest(token);
         Instant now = foundation.now();
         return foundation
                 .database()
@@ -167,7 +160,7 @@ public final class Logins {
     /// @throws Refusal.TooMany after ten wrong tries within fifteen minutes
     public void requirePassword(Actor actor, String password) {
         School school = actor.school();
-        byte[] account = digest("account " + actor.subject().value());
+        byte[] account = Tokens.digest("account " + actor.subject().value());
         requireFewTries(school, account);
         String hash =
                 foundation
@@ -221,9 +214,5 @@ public final class Logins {
                                             foundation.now());
                             note(tx, actor.school(), actor.subject(), "log out");
                         });
-    }
-
-    private static byte[] digest(String text) {
-        return Digests.sha256(text.getBytes(StandardCharsets.UTF_8));
     }
 }

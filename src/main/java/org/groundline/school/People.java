@@ -33,11 +33,11 @@ public final class People {
         this.passwords = passwords;
     }
 
-    /// As people, but for an invented school whose passwords are printed for everybody: a hash that
-    /// is dear to compute would guard nothing there. Whoever changes such a password gets a dear
-    /// one.
-    public static People ofPublicPasswords(Foundation foundation) {
-        return new People(foundation, Passwords.ofPublicSentences());
+    /// As people, but one password is known to everybody: an invented school prints it, and a hash
+    /// that is dear to compute would guard nothing there. Any other password, and this one where
+    /// somebody changes to it, gets a dear one as ever.
+    public static People withPrintedPassword(Foundation foundation, String printed) {
+        return new People(foundation, Passwords.withPrinted(printed));
     }
 
     /// What is needed to enter a person.
@@ -172,6 +172,8 @@ public final class People {
     }
 
     /// Enters an instructor's authorisation for the school's discipline, paragliding.
+    ///
+    /// @throws Refusal.NotFound if the school has no such person
     public Authorisation authorise(
             School school, Optional<Actor> by, SubjectId subject, NewAuthorisation wish) {
         by.ifPresent(actor -> actor.require(Action.MANAGE_PEOPLE));
@@ -198,7 +200,8 @@ public final class People {
             Optional<SubjectId> by,
             SubjectId subject,
             Authorisation authorisation) {
-        new RoleRepository(tx, school.id()).insertAuthorisation(subject, authorisation);
+        Person person = new PersonRepository(tx, school.id()).getPerson(subject);
+        new RoleRepository(tx, school.id()).insertAuthorisation(person.subject(), authorisation);
         Map<String, Object> facts =
                 Map.of(
                         "authorisation", authorisation.id().toString(),
@@ -252,6 +255,8 @@ public final class People {
     }
 
     /// Puts a student into an intake; doing so twice changes nothing.
+    ///
+    /// @throws Refusal.NotFound if the school has no such intake or no such person
     public void join(School school, Optional<Actor> by, UUID intake, SubjectId subject) {
         by.ifPresent(actor -> actor.require(Action.MANAGE_PEOPLE));
         LocalDate today = school.dayOf(foundation.now());
@@ -259,9 +264,13 @@ public final class People {
                 .database()
                 .doInSchool(
                         school.id(),
-                        tx ->
-                                new IntakeRepository(tx, school.id())
-                                        .insertMember(intake, subject, today));
+                        tx -> {
+                            var intakes = new IntakeRepository(tx, school.id());
+                            Intake wanted = intakes.getIntake(intake);
+                            Person person =
+                                    new PersonRepository(tx, school.id()).getPerson(subject);
+                            intakes.insertMember(wanted.id(), person.subject(), today);
+                        });
     }
 
     /// Returns the intakes, the newest first.
@@ -275,10 +284,9 @@ public final class People {
     ///
     /// @throws Refusal.NotFound if the school has none of this id
     public Intake getIntake(School school, UUID id) {
-        return listIntakes(school).stream()
-                .filter(intake -> intake.id().equals(id))
-                .findFirst()
-                .orElseThrow(() -> new Refusal.NotFound("The school has no such intake."));
+        return foundation
+                .database()
+                .inSchool(school.id(), tx -> new IntakeRepository(tx, school.id()).getIntake(id));
     }
 
     /// Returns the students now, of one intake or of all, sorted by family and given name as the

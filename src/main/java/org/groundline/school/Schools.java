@@ -3,14 +3,11 @@ package org.groundline.school;
 import org.groundline.database.SchoolId;
 import org.groundline.database.Violation;
 import org.groundline.error.Refusal;
-import org.groundline.ledger.Digests;
 import org.groundline.ledger.Foundation;
 
-import java.security.SecureRandom;
 import java.time.DateTimeException;
 import java.time.Duration;
 import java.time.ZoneId;
-import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -19,10 +16,9 @@ import java.util.regex.Pattern;
 public final class Schools {
     private static final Pattern CODE = Pattern.compile("[a-z][a-z0-9-]{1,30}");
     private static final Duration LINK_LIFE = Duration.ofDays(7);
-    private static final int TOKEN_BYTES = 24;
 
     private final Foundation foundation;
-    private final SecureRandom random = new SecureRandom();
+    private final Tokens tokens = new Tokens();
 
     public Schools(Foundation foundation) {
         this.foundation = foundation;
@@ -106,15 +102,13 @@ public final class Schools {
     /// Makes a new one-time link and forgets older ones; returns its token, which is stored
     /// nowhere.
     public String newSetUpToken() {
-        byte[] bits = new byte[TOKEN_BYTES];
-        random.nextBytes(bits);
-        String token = Base64.getUrlEncoder().withoutPadding().encodeToString(bits);
+        String token = tokens.next();
         foundation
                 .database()
                 .outsideSchools(
                         sql ->
                                 new SchoolRepository(sql)
-                                        .replaceSetUpLink(digest(token), foundation.now()));
+                                        .replaceSetUpLink(Tokens.digest(token), foundation.now()));
         return token;
     }
 
@@ -127,7 +121,7 @@ public final class Schools {
                                 sql ->
                                         new SchoolRepository(sql)
                                                 .isSetUpLinkOpen(
-                                                        digest(token),
+                                                        Tokens.digest(token),
                                                         foundation.now().minus(LINK_LIFE)));
         if (!open) {
             throw linkGone();
@@ -143,7 +137,7 @@ public final class Schools {
                                 sql ->
                                         new SchoolRepository(sql)
                                                 .useSetUpLink(
-                                                        digest(token),
+                                                        Tokens.digest(token),
                                                         foundation.now(),
                                                         foundation.now().minus(LINK_LIFE)));
         if (!used) {
@@ -154,9 +148,5 @@ public final class Schools {
     private static Refusal linkGone() {
         return new Refusal.NotFound(
                 "This set-up link is not valid: it was used, replaced, or is older than seven days. Start the server again to print a new one.");
-    }
-
-    private static byte[] digest(String token) {
-        return Digests.sha256(token.getBytes(java.nio.charset.StandardCharsets.UTF_8));
     }
 }

@@ -9,8 +9,8 @@ import java.util.Optional;
 /// Marks an answer: a pure function of the item's frozen key, the answer's reading and this
 /// version. The same archive marked again gives the same marks; another rule is another version.
 public final class Marking {
-    /// The version that every scoring run keeps.
-    public static final int VERSION = 1;
+    /// The version of this rule; every scoring run keeps the one it followed.
+    static final int VERSION = 1;
 
     private static final int FULL = 100;
 

@@ -9,6 +9,7 @@ import java.util.Optional;
 /// What came of a sitting that was handed in.
 ///
 /// @param rules the rules it was taken under
+/// @param scoringVersion the rule of marking that the scoring run followed
 /// @param hundredths marks gained, in hundredths of a mark
 /// @param possible marks to be had, in hundredths
 /// @param passed as the scoring run decided
@@ -17,6 +18,7 @@ import java.util.Optional;
 public record Result(
         Sitting.HandedIn sitting,
         PolicyRules rules,
+        int scoringVersion,
         int hundredths,
         int possible,
         boolean passed,

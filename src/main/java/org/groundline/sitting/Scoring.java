@@ -42,6 +42,7 @@ final class Scoring {
                 new Run(
                         foundation.ids().next(),
                         sitting.id(),
+                        Marking.VERSION,
                         foundation.now(),
                         reason,
                         gained,
@@ -59,7 +60,7 @@ final class Scoring {
                         "module", sitting.scope(),
                         "policy", sitting.policy(),
                         "run", run.id().toString(),
-                        "scoring", Marking.VERSION,
+                        "scoring", run.version(),
                         "hundredths", run.hundredths(),
                         "possible", run.possible(),
                         "passed", run.passed());
@@ -109,6 +110,7 @@ final class Scoring {
         return new Result(
                 sitting,
                 rules,
+                run.version(),
                 run.hundredths(),
                 run.possible(),
                 run.passed(),

@@ -24,9 +24,12 @@ final class ScoringRepository {
     }
 
     /// One marking of one sitting.
+    ///
+    /// @param version of the rule of marking, see [Marking]
     record Run(
             UUID id,
             UUID sitting,
+            int version,
             Instant at,
             String reason,
             int hundredths,
@@ -41,7 +44,7 @@ final class ScoringRepository {
                 .set(SCORING_RUN.SCHOOL_ID, school)
                 .set(SCORING_RUN.ID, run.id())
                 .set(SCORING_RUN.SITTING_ID, run.sitting())
-                .set(SCORING_RUN.SCORING_VERSION, Marking.VERSION)
+                .set(SCORING_RUN.SCORING_VERSION, run.version())
                 .set(SCORING_RUN.RUN_AT, run.at())
                 .set(SCORING_RUN.REASON, run.reason())
                 .set(SCORING_RUN.HUNDREDTHS, run.hundredths())
@@ -87,6 +90,7 @@ final class ScoringRepository {
                                 new Run(
                                         row.get(SCORING_RUN.ID),
                                         row.get(SCORING_RUN.SITTING_ID),
+                                        row.get(SCORING_RUN.SCORING_VERSION),
                                         row.get(SCORING_RUN.RUN_AT),
                                         row.get(SCORING_RUN.REASON),
                                         row.get(SCORING_RUN.HUNDREDTHS),

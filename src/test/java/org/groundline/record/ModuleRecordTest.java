@@ -33,7 +33,7 @@ class ModuleRecordTest {
     }
 
     private static Attempt attempt(int hundredths, boolean passed) {
-        return new Attempt(UUID.randomUUID(), THEN, hundredths, 3_000, passed);
+        return new Attempt(UUID.randomUUID(), THEN, 7_500, hundredths, 3_000, passed);
     }
 
     private static SignOff signOff(boolean reversed) {
@@ -67,7 +67,7 @@ class ModuleRecordTest {
         assertThat(record().state()).isEqualTo(new ModuleState.Sitting());
         sitting = false;
         attempts = List.of(attempt(1_900, false), attempt(2_000, false));
-        assertThat(record().state()).isEqualTo(new ModuleState.NotPassed(2_000, 3_000));
+        assertThat(record().state()).isEqualTo(new ModuleState.NotPassed(2_000, 3_000, 7_500));
     }
 
     @Test

@@ -14,6 +14,7 @@ import org.groundline.web.Doors;
 import org.groundline.web.request.Form;
 import org.groundline.web.request.Frame;
 import org.groundline.web.request.Guard;
+import org.groundline.web.request.Returned;
 import org.groundline.web.request.Routes;
 
 import java.util.List;
@@ -46,19 +47,7 @@ public final class AccountPages {
             Frame frame, AccountWords words, String roles, String message, boolean done) {}
 
     /// The page that sets up the first school.
-    ///
-    /// @param typed what was typed so far, by field
-    public record SetUpPage(
-            Frame frame,
-            AccountWords words,
-            String token,
-            Map<String, String> typed,
-            String message) {
-        /// What was typed into a field.
-        public String typed(String field) {
-            return typed.getOrDefault(field, "");
-        }
-    }
+    public record SetUpPage(Frame frame, AccountWords words, String token, Returned form) {}
 
     public void addTo(Routes routes) {
         routes.open(HandlerType.GET, "/", this::schools);
@@ -158,13 +147,13 @@ public final class AccountPages {
 
     private void showSetUp(Context ctx) {
         doors.schools().requireSetUpToken(ctx.pathParam("token"));
-        setUpForm(ctx, Map.of("zone", "Europe/Vienna"), "");
+        setUpForm(ctx, Returned.NOTHING);
     }
 
-    private void setUpForm(Context ctx, Map<String, String> typed, String message) {
+    private void setUpForm(Context ctx, Returned form) {
         AccountWords words = AccountWords.in("en");
         Frame frame = Frame.open(ctx, Optional.empty(), words.setUp());
-        var page = new SetUpPage(frame, words, ctx.pathParam("token"), typed, message);
+        var page = new SetUpPage(frame, words, ctx.pathParam("token"), form);
         ctx.render("account/set-up.jte", Map.of("page", page));
     }
 
@@ -181,16 +170,16 @@ public final class AccountPages {
                         "familyName",
                         "email",
                         "password");
-        try {
-            School school = setUp(token, form);
-            ctx.redirect("/" + school.code() + "/login");
-        } catch (Refusal.Invalid | Refusal.Conflict e) {
-            ctx.status(400);
-            setUpForm(ctx, typed(form), String.valueOf(e.getMessage()));
-        }
+        String login = "/" + form.text("code") + "/login";
+        Returned.change(
+                ctx,
+                login,
+                form.typed(),
+                () -> setUp(token, form),
+                returned -> setUpForm(ctx, returned));
     }
 
-    private School setUp(String token, Form form) {
+    private void setUp(String token, Form form) {
         var chief =
                 new NewPerson(
                         form.text("givenName"),
@@ -213,16 +202,5 @@ public final class AccountPages {
                         Optional.empty(),
                         chief,
                         Set.of(Role.CHIEF_INSTRUCTOR, Role.INSTRUCTOR));
-        return school;
-    }
-
-    private static Map<String, String> typed(Form form) {
-        return Map.of(
-                "code", form.text("code"),
-                "name", form.text("name"),
-                "zone", form.text("zone"),
-                "givenName", form.text("givenName"),
-                "familyName", form.text("familyName"),
-                "email", form.text("email"));
     }
 }

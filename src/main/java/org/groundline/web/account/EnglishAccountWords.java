@@ -59,7 +59,7 @@ record EnglishAccountWords() implements AccountWords {
 
     @Override
     public String passwordAdvice() {
-        return "At least 12 letters. A short sentence is fine.";
+        return "At least 12 characters. A short sentence is fine.";
     }
 
     @Override

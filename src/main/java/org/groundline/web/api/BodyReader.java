@@ -1,7 +1,7 @@
 package org.groundline.web.api;
 
+import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.JsonNode;
 
@@ -10,8 +10,10 @@ import io.javalin.http.HttpResponseException;
 
 import org.groundline.error.Refusal;
 
-import java.io.IOException;
 import java.lang.reflect.RecordComponent;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Map;
@@ -30,9 +32,8 @@ final class BodyReader {
     /// @throws Refusal.Invalid if the body is not what the record says
     static <T extends Record> T read(Context ctx, Class<T> type) {
         requireJson(ctx.contentType());
-        JsonNode body = parse(ctx.bodyAsBytes());
+        JsonNode body = BodyTree.read(decode(ctx.bodyAsBytes()));
         requireFields(body, type);
-        Plain.require(body);
         return bind(body, type);
     }
 
@@ -44,35 +45,12 @@ final class BodyReader {
         }
     }
 
-    private static JsonNode parse(byte[] bytes) {
+    private static String decode(byte[] bytes) {
         try {
-            JsonNode body = StrictJson.MAPPER.readTree(bytes);
-            if (!body.isObject()) {
-                throw new Refusal.Invalid("The body must be one JSON object.");
-            }
-            return body;
-        } catch (StreamConstraintsException e) {
-            throw new Refusal.Invalid(
-                    "The body is nested too deeply, or a number or a name in it is too long.");
-        } catch (JsonProcessingException e) {
-            throw unreadable(e);
-        } catch (IOException e) {
+            return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+        } catch (CharacterCodingException e) {
             throw new Refusal.Invalid("The body is not encoded in UTF-8.");
         }
-    }
-
-    private static Refusal unreadable(JsonProcessingException e) {
-        if (StrictJson.duplicate(e).isPresent()) {
-            return new Refusal.Invalid(
-                    StrictJson.duplicate(e).get(), "This field was sent more than once.");
-        }
-        return new Refusal.Invalid(
-                Optional.ofNullable(e.getLocation())
-                        .map(
-                                at ->
-                                        "The body is no JSON that can be read: line %d, column %d."
-                                                .formatted(at.getLineNr(), at.getColumnNr()))
-                        .orElse("The body is no JSON that can be read."));
     }
 
     private static void requireFields(JsonNode body, Class<? extends Record> type) {
@@ -100,11 +78,22 @@ final class BodyReader {
         try {
             return StrictJson.MAPPER.treeToValue(body, type);
         } catch (JsonMappingException e) {
-            String field =
-                    e.getPath().isEmpty() ? "" : String.valueOf(e.getPath().get(0).getFieldName());
-            throw new Refusal.Invalid(field, "This field is not of the kind that is asked for.");
+            throw new Refusal.Invalid(
+                    BodyTree.nameOf(pointer(e)),
+                    "This field is not of the kind that is asked for.");
         } catch (JsonProcessingException e) {
-            throw unreadable(e);
+            throw new IllegalStateException("a tree cannot be walked", e);
         }
+    }
+
+    private static JsonPointer pointer(JsonMappingException e) {
+        JsonPointer pointer = JsonPointer.empty();
+        for (JsonMappingException.Reference step : e.getPath()) {
+            pointer =
+                    step.getFieldName() == null
+                            ? pointer.appendIndex(step.getIndex())
+                            : pointer.appendProperty(step.getFieldName());
+        }
+        return pointer;
     }
 }

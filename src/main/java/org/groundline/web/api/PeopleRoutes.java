@@ -86,10 +86,9 @@ final class PeopleRoutes {
     }
 
     private void authorise(Context ctx, Actor actor, AuthorisationBody body) {
-        School school = actor.school();
-        Person person = doors.people().getPerson(school, new SubjectId(pathId(ctx, "subject")));
+        var subject = new SubjectId(pathId(ctx, "subject"));
         var authorisation =
-                doors.people().authorise(school, Optional.of(actor), person.subject(), body.wish());
+                doors.people().authorise(actor.school(), Optional.of(actor), subject, body.wish());
         Json.answer(ctx, 201, AuthorisationView.of(authorisation));
     }
 
@@ -110,10 +109,8 @@ final class PeopleRoutes {
     }
 
     private void join(Context ctx, Actor actor) {
-        School school = actor.school();
-        Intake intake = doors.people().getIntake(school, pathId(ctx, "intake"));
-        Person person = doors.people().getPerson(school, new SubjectId(pathId(ctx, "subject")));
-        doors.people().join(school, Optional.of(actor), intake.id(), person.subject());
+        var subject = new SubjectId(pathId(ctx, "subject"));
+        doors.people().join(actor.school(), Optional.of(actor), pathId(ctx, "intake"), subject);
         ctx.status(204);
     }
 }

@@ -7,6 +7,7 @@ import org.groundline.school.Actor;
 import org.groundline.school.Policy;
 import org.groundline.school.PolicyRules;
 import org.groundline.web.Doors;
+import org.groundline.web.request.Percent;
 
 /// The rule numbers of the school. The version is the entity tag.
 final class PolicyRoutes {
@@ -20,7 +21,7 @@ final class PolicyRoutes {
             String passMarkPercent, int topicItems, int numericSharePercent, int studentsToSpeak) {
         PolicyRules rules() {
             return new PolicyRules(
-                    Percent.hundredths("passMarkPercent", passMarkPercent),
+                    Percent.read("passMarkPercent", passMarkPercent),
                     topicItems,
                     numericSharePercent,
                     studentsToSpeak);

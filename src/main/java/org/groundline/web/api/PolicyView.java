@@ -2,6 +2,7 @@ package org.groundline.web.api;
 
 import org.groundline.school.Policy;
 import org.groundline.school.PolicyRules;
+import org.groundline.web.request.Percent;
 
 import java.time.Instant;
 
@@ -21,7 +22,7 @@ record PolicyView(
         return new PolicyView(
                 policy.version(),
                 policy.inForce(),
-                Percent.ofHundredths(rules.passMark()),
+                Percent.markText(rules.passMark()),
                 rules.topicItems(),
                 rules.numericShare(),
                 rules.studentsToSpeak());

@@ -4,6 +4,7 @@ import org.groundline.bank.Topic;
 import org.groundline.insight.PassRates.Rates;
 import org.groundline.insight.TopicRate;
 import org.groundline.psychometrics.Interval;
+import org.groundline.web.request.Percent;
 
 import java.util.List;
 import java.util.Optional;
@@ -30,7 +31,7 @@ record RatesView(String passMarkPercent, List<RateView> topics) {
 
     static RatesView of(Rates rates) {
         return new RatesView(
-                Percent.ofHundredths(rates.passMark()),
+                Percent.markText(rates.passMark()),
                 rates.topics().stream().map(RatesView::of).toList());
     }
 
@@ -45,9 +46,9 @@ record RatesView(String passMarkPercent, List<RateView> topics) {
                             Optional.of(reached),
                             Optional.empty(),
                             Optional.empty(),
-                            Optional.of(Percent.of(reached, students)),
-                            Optional.of(Percent.of(interval.low())),
-                            Optional.of(Percent.of(interval.high())));
+                            Optional.of(Percent.shareText(reached, students)),
+                            Optional.of(Percent.shareText(interval.low())),
+                            Optional.of(Percent.shareText(interval.high())));
             case TopicRate.Missed(
                             Topic topic,
                             int students,
@@ -62,9 +63,9 @@ record RatesView(String passMarkPercent, List<RateView> topics) {
                             Optional.empty(),
                             Optional.of(items),
                             Optional.of(missed),
-                            Optional.of(Percent.of(missed, items)),
-                            Optional.of(Percent.of(interval.low())),
-                            Optional.of(Percent.of(interval.high())));
+                            Optional.of(Percent.shareText(missed, items)),
+                            Optional.of(Percent.shareText(interval.low())),
+                            Optional.of(Percent.shareText(interval.high())));
             case TopicRate.Silent(Topic topic, int students) ->
                     new RateView(
                             topic.id(),

@@ -2,6 +2,7 @@ package org.groundline.web.api;
 
 import org.groundline.sitting.Result;
 import org.groundline.sitting.Sitting;
+import org.groundline.web.request.Percent;
 
 import java.time.Instant;
 import java.util.List;
@@ -9,8 +10,9 @@ import java.util.UUID;
 
 /// What came of a sitting.
 ///
-/// @param gainedPercent cut off after two digits; `passed` says which side of the mark it is on
+/// @param gainedPercent cut off, with the decimals of the pass mark; of a topic likewise
 /// @param itemsToTalkThrough safety-critical items not answered rightly
+/// @param scoringVersion the rule of marking that was followed
 record ResultView(
         UUID sitting,
         String module,
@@ -23,34 +25,37 @@ record ResultView(
         String gainedPercent,
         boolean passed,
         int itemsToTalkThrough,
+        int scoringVersion,
         List<TopicMarks> topics,
         List<ExplainedView> items) {
     record TopicMarks(
             String topic, int marksHundredths, int possibleHundredths, String gainedPercent) {
-        static TopicMarks of(Result.TopicMarks marks) {
+        static TopicMarks of(Result.TopicMarks marks, int passMark) {
             return new TopicMarks(
                     marks.topic(),
                     marks.hundredths(),
                     marks.possible(),
-                    Percent.of(marks.hundredths(), marks.possible()));
+                    Percent.gainedText(marks.hundredths(), marks.possible(), passMark));
         }
     }
 
     static ResultView of(Result result) {
         Sitting.Facts facts = result.sitting().facts();
+        int passMark = result.rules().passMark();
         return new ResultView(
                 facts.id(),
                 facts.scope(),
                 facts.startedAt(),
                 result.sitting().at(),
                 result.sitting().by(),
-                Percent.ofHundredths(result.rules().passMark()),
+                Percent.markText(passMark),
                 result.hundredths(),
                 result.possible(),
-                Percent.of(result.hundredths(), result.possible()),
+                Percent.gainedText(result.hundredths(), result.possible(), passMark),
                 result.passed(),
                 result.toTalkThrough(),
-                result.topics().stream().map(TopicMarks::of).toList(),
+                result.scoringVersion(),
+                result.topics().stream().map(t -> TopicMarks.of(t, passMark)).toList(),
                 result.items().stream().map(ExplainedView::of).toList());
     }
 }

@@ -36,7 +36,7 @@ record StateView(
                             Optional.of(demonstrations),
                             Optional.empty(),
                             Optional.empty());
-            case ModuleState.NotPassed(int hundredths, int possible) ->
+            case ModuleState.NotPassed(int hundredths, int possible, int passMark) ->
                     new StateView(
                             "not-passed",
                             Optional.empty(),

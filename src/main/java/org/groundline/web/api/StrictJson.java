@@ -1,10 +1,7 @@
 package org.groundline.web.api;
 
 import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonParser;
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadConstraints;
-import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.MapperFeature;
 import com.fasterxml.jackson.databind.cfg.CoercionAction;
@@ -16,16 +13,13 @@ import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 
 import org.groundline.web.request.Form;
 
-import java.io.IOException;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.util.Optional;
 import java.util.UUID;
 
 /// JSON without goodwill: a number is no text, a text no number, 1.0 no whole number, and an id, an
 /// instant or a day is spelled in the one way that the document gives.
 final class StrictJson {
-    private static final int DEEPEST = 8;
     private static final int LONGEST_NUMBER = 40;
     private static final int LONGEST_NAME = 100;
 
@@ -36,8 +30,6 @@ final class StrictJson {
     private static JsonMapper mapper() {
         JsonMapper mapper =
                 JsonMapper.builder(factory())
-                        .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-                        .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
                         .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
                         .disable(DeserializationFeature.ACCEPT_FLOAT_AS_INT)
                         .disable(MapperFeature.ALLOW_COERCION_OF_SCALARS)
@@ -56,7 +48,6 @@ final class StrictJson {
         return JsonFactory.builder()
                 .streamReadConstraints(
                         StreamReadConstraints.builder()
-                                .maxNestingDepth(DEEPEST)
                                 .maxNumberLength(LONGEST_NUMBER)
                                 .maxNameLength(LONGEST_NAME)
                                 .build())
@@ -78,18 +69,5 @@ final class StrictJson {
                         LocalDate.class,
                         new SpelledReader<>(
                                 LocalDate.class, "\\d{4}-\\d\\d-\\d\\d", LocalDate::parse));
-    }
-
-    /// The name of the field that came twice, where that is what was wrong.
-    static Optional<String> duplicate(JsonProcessingException e) {
-        if (!String.valueOf(e.getOriginalMessage()).startsWith("Duplicate ")
-                || !(e.getProcessor() instanceof JsonParser parser)) {
-            return Optional.empty();
-        }
-        try {
-            return Optional.ofNullable(parser.currentName());
-        } catch (IOException broken) {
-            return Optional.empty();
-        }
     }
 }

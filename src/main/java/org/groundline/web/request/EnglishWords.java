@@ -62,4 +62,9 @@ record EnglishWords() implements Words {
     public String backToStart() {
         return "Back to the first page";
     }
+
+    @Override
+    public String pages() {
+        return "Pages";
+    }
 }

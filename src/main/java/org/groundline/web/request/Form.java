@@ -6,6 +6,9 @@ import org.groundline.error.Refusal;
 
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -44,10 +47,27 @@ public final class Form {
         return value == null ? "" : value;
     }
 
+    /// Returns a field that is an id and may come several times, such as ticked boxes.
+    public List<UUID> ids(String name) {
+        return ctx.formParams(name).stream().map(text -> id(name, text)).toList();
+    }
+
+    /// Returns what was typed, by field, to be handed back; never a password.
+    public Map<String, String> typed() {
+        Map<String, String> typed = new HashMap<>();
+        ctx.formParamMap().keySet().forEach(name -> typed.put(name, text(name)));
+        typed.remove("password");
+        typed.remove(Guard.CSRF_FIELD);
+        return typed;
+    }
+
     /// Returns a field that is an id.
     public UUID id(String name) {
-        return uuid(text(name))
-                .orElseThrow(() -> new Refusal.Invalid(name, "Choose one from the list."));
+        return id(name, text(name));
+    }
+
+    private static UUID id(String name, String text) {
+        return uuid(text).orElseThrow(() -> new Refusal.Invalid(name, "Choose one from the list."));
     }
 
     /// Returns a field that is an id or was left empty.

@@ -19,6 +19,9 @@ public interface Words {
 
     String logOut();
 
+    /// What the list of links to the pages is called.
+    String pages();
+
     String skip();
 
     String caution();

@@ -6,18 +6,23 @@ import org.groundline.bank.Module;
 import org.groundline.record.StudentRecord;
 import org.groundline.school.Action;
 import org.groundline.school.Actor;
-import org.groundline.school.Intake;
 import org.groundline.web.Doors;
 import org.groundline.web.request.Form;
 import org.groundline.web.request.Frame;
 import org.groundline.web.request.Routes;
+import org.groundline.web.request.Times;
+import org.groundline.web.staff.words.BoardWords;
+import org.groundline.web.staff.words.SharedWords;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Function;
 
-/// The class board: students by modules.
+/// The class board: students by modules. A row opens to the student's record, which begins with
+/// what is missing.
 public final class BoardPages {
     private final Doors doors;
 
@@ -25,12 +30,11 @@ public final class BoardPages {
         this.doors = doors;
     }
 
-    /// @param chosen the intake looked at; empty for all
+    /// @param asOf when it was drawn, for the board on the wall
     public record BoardPage(
             Frame frame,
-            StaffWords words,
-            List<Intake> intakes,
-            Optional<UUID> chosen,
+            BoardWords words,
+            IntakeFilter filter,
             List<Module> modules,
             List<Row> rows,
             String asOf) {
@@ -45,28 +49,31 @@ public final class BoardPages {
     private void show(Context ctx, Actor actor) {
         Optional<UUID> intake = Form.queryId(ctx, "intake");
         List<StudentRecord> records = doors.records().listBoard(actor, intake);
-        StaffWords words = StaffWords.in(actor.school().language());
-        var dates = new Dates(actor.school());
+        BoardWords words = BoardWords.in(actor.school().language());
+        SharedWords shared = SharedWords.in(actor.school().language());
+        Times times = Times.of(actor.school());
+        Instant now = doors.foundation().now();
         Frame frame = Frame.of(ctx, actor, words.classBoard());
+        var filter =
+                new IntakeFilter(
+                        frame.here(), doors.people().listIntakes(actor.school()), intake, shared);
+        Function<Instant, String> day = at -> times.shortDay(at, now);
         var page =
                 new BoardPage(
                         frame,
                         words,
-                        doors.people().listIntakes(actor.school()),
-                        intake,
+                        filter,
                         doors.bank().course().modules(),
-                        records.stream().map(r -> row(frame, r, words, dates)).toList(),
-                        dates.dayAndTime(doors.foundation().now()));
+                        records.stream().map(r -> row(frame, r, shared, day)).toList(),
+                        words.asOf(filter.chosenName(), times.dayAndTime(now)));
         ctx.render("staff/board.jte", Map.of("page", page));
     }
 
     private static BoardPage.Row row(
-            Frame frame, StudentRecord record, StaffWords words, Dates dates) {
+            Frame frame, StudentRecord record, SharedWords words, Function<Instant, String> day) {
         return new BoardPage.Row(
                 frame.root() + "/students/" + record.student().subject().value(),
                 record.student().name(),
-                record.modules().stream()
-                        .map(m -> StateWords.of(m.state(), words, dates))
-                        .toList());
+                record.modules().stream().map(m -> StateWords.of(m.state(), words, day)).toList());
     }
 }

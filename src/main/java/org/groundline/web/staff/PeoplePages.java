@@ -12,17 +12,22 @@ import org.groundline.school.People.NewAuthorisation;
 import org.groundline.school.People.NewPerson;
 import org.groundline.school.Person;
 import org.groundline.school.Role;
+import org.groundline.school.School;
 import org.groundline.web.Doors;
 import org.groundline.web.request.Form;
 import org.groundline.web.request.Frame;
+import org.groundline.web.request.Returned;
 import org.groundline.web.request.Routes;
+import org.groundline.web.request.Times;
+import org.groundline.web.staff.words.PeopleWords;
+import org.groundline.web.staff.words.SharedWords;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
-import java.util.function.Consumer;
 
 /// Who belongs to the school, and in which intake.
 public final class PeoplePages {
@@ -32,22 +37,20 @@ public final class PeoplePages {
         this.doors = doors;
     }
 
-    /// @param typed what was typed into a form that was refused, by field; never a password
+    /// Who belongs to the school, and in which intakes.
     public record PeoplePage(
             Frame frame,
-            StaffWords words,
+            PeopleWords words,
+            SharedWords shared,
             List<Member> members,
             List<IntakeRow> intakes,
-            List<Person> students,
             List<String> roles,
             boolean mayManage,
-            Map<String, String> typed,
-            String message) {
-        /// An intake and who is in it.
-        public record IntakeRow(Intake intake, String begins, List<Person> students) {}
-
-        public String typed(String field) {
-            return typed.getOrDefault(field, "");
+            Returned form) {
+        public PeoplePage {
+            members = List.copyOf(members);
+            intakes = List.copyOf(intakes);
+            roles = List.copyOf(roles);
         }
 
         public String roles(Member member) {
@@ -55,43 +58,47 @@ public final class PeoplePages {
         }
     }
 
+    /// An intake, who is in it, and which students are not.
+    public record IntakeRow(
+            Intake intake, String begins, List<Person> students, List<Person> others) {}
+
     void addTo(Routes routes) {
         routes.get(
                 "/{school}/people",
                 Action.READ_PEOPLE,
-                (ctx, actor) -> show(ctx, actor, Map.of(), ""));
+                (ctx, actor) -> show(ctx, actor, Returned.NOTHING));
         routes.post("/{school}/people", Action.MANAGE_PEOPLE, this::enter);
         routes.post("/{school}/intakes", Action.MANAGE_PEOPLE, this::beginIntake);
         routes.post("/{school}/intakes/{intake}/members", Action.MANAGE_PEOPLE, this::join);
     }
 
-    private void show(Context ctx, Actor actor, Map<String, String> typed, String message) {
-        StaffWords words = StaffWords.in(actor.school().language());
-        var dates = new Dates(actor.school());
-        List<PeoplePage.IntakeRow> intakes =
-                doors.people().listIntakes(actor.school()).stream()
-                        .map(
-                                i ->
-                                        new PeoplePage.IntakeRow(
-                                                i,
-                                                dates.day(i.startsOn()),
-                                                doors.people()
-                                                        .listStudents(
-                                                                actor.school(),
-                                                                Optional.of(i.id()))))
-                        .toList();
+    private void show(Context ctx, Actor actor, Returned form) {
+        String language = actor.school().language();
+        PeopleWords words = PeopleWords.in(language);
         var page =
                 new PeoplePage(
                         Frame.of(ctx, actor, words.people()),
                         words,
+                        SharedWords.in(language),
                         doors.people().listMembers(actor),
-                        intakes,
-                        doors.people().listStudents(actor.school(), Optional.empty()),
-                        java.util.Arrays.stream(Role.values()).map(Role::word).toList(),
+                        intakes(actor.school()),
+                        Arrays.stream(Role.values()).map(Role::word).toList(),
                         actor.may(Action.MANAGE_PEOPLE),
-                        typed,
-                        message);
+                        form);
         ctx.render("staff/people.jte", Map.of("page", page));
+    }
+
+    private List<IntakeRow> intakes(School school) {
+        List<Person> all = doors.people().listStudents(school, Optional.empty());
+        return doors.people().listIntakes(school).stream()
+                .map(intake -> intake(school, intake, all))
+                .toList();
+    }
+
+    private IntakeRow intake(School school, Intake intake, List<Person> all) {
+        List<Person> in = doors.people().listStudents(school, Optional.of(intake.id()));
+        List<Person> others = all.stream().filter(person -> !in.contains(person)).toList();
+        return new IntakeRow(intake, Times.of(school).day(intake.startsOn()), in, others);
     }
 
     private void enter(Context ctx, Actor actor) {
@@ -106,19 +113,7 @@ public final class PeoplePages {
                         "number",
                         "issuer",
                         "validUntil");
-        change(
-                ctx,
-                actor,
-                form,
-                List.of(
-                        "givenName",
-                        "familyName",
-                        "email",
-                        "role",
-                        "number",
-                        "issuer",
-                        "validUntil"),
-                f -> enter(actor, f));
+        change(ctx, actor, form, () -> enter(actor, form));
     }
 
     private void enter(Actor actor, Form form) {
@@ -156,39 +151,39 @@ public final class PeoplePages {
                 ctx,
                 actor,
                 form,
-                List.of("name", "startsOn"),
-                f ->
+                () ->
                         doors.people()
                                 .beginIntake(
                                         actor.school(),
                                         Optional.of(actor),
-                                        f.text("name"),
-                                        f.day("startsOn")));
+                                        form.text("name"),
+                                        form.day("startsOn")));
     }
 
     private void join(Context ctx, Actor actor) {
         UUID intake = doors.people().getIntake(actor.school(), Form.pathId(ctx, "intake")).id();
         Form form = Form.of(ctx, "student");
-        change(ctx, actor, form, List.of(), f -> join(actor, intake, f.id("student")));
+        change(ctx, actor, form, () -> join(actor, intake, form.ids("student")));
     }
 
-    private void join(Actor actor, UUID intake, UUID student) {
-        Person person = doors.people().getPerson(actor.school(), new SubjectId(student));
-        doors.people().join(actor.school(), Optional.of(actor), intake, person.subject());
-    }
-
-    /// Carries a change out and shows the people again; where it is refused, with the reason and
-    /// what was typed.
-    private void change(
-            Context ctx, Actor actor, Form form, List<String> kept, Consumer<Form> change) {
-        try {
-            change.accept(form);
-            ctx.redirect("/" + actor.school().code() + "/people");
-        } catch (Refusal.Invalid | Refusal.Conflict e) {
-            ctx.status(e instanceof Refusal.Conflict ? 409 : 400);
-            Map<String, String> typed = new java.util.HashMap<>();
-            kept.forEach(field -> typed.put(field, form.text(field)));
-            show(ctx, actor, typed, String.valueOf(e.getMessage()));
+    /// Nobody joins where one of them is not known.
+    private void join(Actor actor, UUID intake, List<UUID> students) {
+        if (students.isEmpty()) {
+            throw new Refusal.Invalid("student", "Tick at least one student.");
         }
+        List<SubjectId> known =
+                students.stream()
+                        .map(id -> doors.people().getPerson(actor.school(), new SubjectId(id)))
+                        .map(Person::subject)
+                        .toList();
+        known.forEach(
+                subject ->
+                        doors.people().join(actor.school(), Optional.of(actor), intake, subject));
+    }
+
+    /// Carries a change out and shows the people again.
+    private void change(Context ctx, Actor actor, Form form, Runnable change) {
+        String people = "/" + actor.school().code() + "/people";
+        Returned.change(ctx, people, form.typed(), change, r -> show(ctx, actor, r));
     }
 }

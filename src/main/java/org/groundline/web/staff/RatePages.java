@@ -7,12 +7,13 @@ import org.groundline.insight.TopicRate;
 import org.groundline.psychometrics.Interval;
 import org.groundline.school.Action;
 import org.groundline.school.Actor;
-import org.groundline.school.Intake;
 import org.groundline.web.Doors;
 import org.groundline.web.request.Form;
 import org.groundline.web.request.Frame;
 import org.groundline.web.request.Percent;
 import org.groundline.web.request.Routes;
+import org.groundline.web.staff.words.RateWords;
+import org.groundline.web.staff.words.SharedWords;
 
 import java.util.List;
 import java.util.Locale;
@@ -31,12 +32,7 @@ public final class RatePages {
     /// @param markText the pass mark in force. It is told in words and not drawn: it is a share of
     ///   marks, the axis a share of students
     public record RatesPage(
-            Frame frame,
-            StaffWords words,
-            List<Intake> intakes,
-            Optional<UUID> chosen,
-            String markText,
-            List<Line> lines) {}
+            Frame frame, RateWords words, IntakeFilter filter, String markText, List<Line> lines) {}
 
     /// One topic.
     ///
@@ -66,19 +62,26 @@ public final class RatePages {
     private void show(Context ctx, Actor actor) {
         Optional<UUID> intake = Form.queryId(ctx, "intake");
         Rates rates = doors.rates().byTopic(actor, intake);
-        StaffWords words = StaffWords.in(actor.school().language());
-        var page =
-                new RatesPage(
-                        Frame.of(ctx, actor, words.passRates()),
-                        words,
+        String language = actor.school().language();
+        RateWords words = RateWords.in(language);
+        Frame frame = Frame.of(ctx, actor, words.passRates());
+        var filter =
+                new IntakeFilter(
+                        frame.here(),
                         doors.people().listIntakes(actor.school()),
                         intake,
+                        SharedWords.in(language));
+        var page =
+                new RatesPage(
+                        frame,
+                        words,
+                        filter,
                         Percent.mark(rates.passMark()),
                         rates.topics().stream().map(rate -> line(rate, words)).toList());
         ctx.render("staff/rates.jte", Map.of("page", page));
     }
 
-    private static Line line(TopicRate rate, StaffWords words) {
+    private static Line line(TopicRate rate, RateWords words) {
         String topic = rate.topic().title();
         return switch (rate) {
             case TopicRate.Silent silent ->

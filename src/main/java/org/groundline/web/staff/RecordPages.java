@@ -2,26 +2,25 @@ package org.groundline.web.staff;
 
 import io.javalin.http.Context;
 
-import org.groundline.bank.Shown;
 import org.groundline.database.SubjectId;
 import org.groundline.error.Refusal;
-import org.groundline.record.Attempt;
 import org.groundline.record.Debriefs.Outcome;
 import org.groundline.record.ModuleRecord;
-import org.groundline.record.ModuleState;
 import org.groundline.record.SignOff;
 import org.groundline.record.StudentRecord;
 import org.groundline.record.TalkItem;
 import org.groundline.school.Action;
 import org.groundline.school.Actor;
-import org.groundline.school.Intake;
 import org.groundline.web.Doors;
 import org.groundline.web.request.Form;
 import org.groundline.web.request.Frame;
+import org.groundline.web.request.Returned;
 import org.groundline.web.request.Routes;
+import org.groundline.web.request.Times;
+import org.groundline.web.staff.words.RecordWords;
+import org.groundline.web.staff.words.SharedWords;
 
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 
@@ -34,78 +33,10 @@ public final class RecordPages {
         this.doors = doors;
     }
 
-    /// @param typed what was typed into a form that was refused, by field; never a password
-    /// @param message why it was refused; empty otherwise
-    /// @param names the people who appear in the record, by subject
-    /// @param reasons of reversals, by sign-off
-    /// @param beliefs what is wrong about each belief, by its id
-    public record RecordPage(
-            Frame frame,
-            StaffWords words,
-            Dates dates,
-            StudentRecord record,
-            List<Intake> intakes,
-            Map<UUID, String> names,
-            Map<UUID, String> reasons,
-            Map<String, String> beliefs,
-            boolean maySign,
-            boolean mayEnter,
-            Map<String, String> typed,
-            String message) {
-        public String address() {
-            return frame.root() + "/students/" + record.student().subject().value();
-        }
-
-        public StateWords state(ModuleRecord module) {
-            return StateWords.of(module.state(), words, dates);
-        }
-
-        public boolean ready(ModuleRecord module) {
-            return module.state() instanceof ModuleState.Ready;
-        }
-
-        /// What was given to an item that is to be talked through, with the idea behind it where
-        /// one is known.
-        public String given(TalkItem item) {
-            String given =
-                    item.given().isEmpty()
-                            ? words.unanswered()
-                            : words.given() + ": " + givenText(item);
-            return item.belief().isEmpty()
-                    ? given
-                    : given + ". " + beliefs.getOrDefault(item.belief(), item.belief());
-        }
-
-        private static String givenText(TalkItem item) {
-            return switch (item.shown()) {
-                case Shown.Choice choice ->
-                        item.given() + ", " + choice.options().get(item.given().charAt(0) - 'A');
-                case Shown.Number number -> item.given();
-            };
-        }
-
-        public String attempt(Attempt attempt) {
-            return words.attempt(
-                    attempt.hundredths(), attempt.possible(), dates.day(attempt.handedInAt()));
-        }
-
-        /// A person's name; what is left where it was erased.
-        public String name(SubjectId subject) {
-            return names.getOrDefault(subject.value(), words.erased());
-        }
-
-        public String reason(SignOff signOff) {
-            return reasons.getOrDefault(signOff.id(), words.erased());
-        }
-
-        public String typed(String field) {
-            return typed.getOrDefault(field, "");
-        }
-    }
-
     void addTo(Routes routes) {
         String student = "/{school}/students/{subject}";
-        routes.get(student, Action.READ_STUDENT, (ctx, actor) -> show(ctx, actor, Map.of(), ""));
+        routes.get(
+                student, Action.READ_STUDENT, (ctx, actor) -> show(ctx, actor, Returned.NOTHING));
         routes.post(student + "/debriefs", Action.ENTER_DEBRIEF, this::debrief);
         routes.post(student + "/demonstrations", Action.ENTER_DEMONSTRATION, this::demonstrate);
         routes.post(student + "/sign-offs", Action.SIGN_OFF, this::signOff);
@@ -116,15 +47,16 @@ public final class RecordPages {
         return new SubjectId(Form.pathId(ctx, "subject"));
     }
 
-    private void show(Context ctx, Actor actor, Map<String, String> typed, String message) {
+    private void show(Context ctx, Actor actor, Returned form) {
         StudentRecord record = doors.records().getRecord(actor, subject(ctx));
-        StaffWords words = StaffWords.in(actor.school().language());
+        String language = actor.school().language();
         boolean own = record.student().subject().equals(actor.subject());
         var page =
                 new RecordPage(
                         Frame.of(ctx, actor, record.student().name()),
-                        words,
-                        new Dates(actor.school()),
+                        RecordWords.in(language),
+                        SharedWords.in(language),
+                        Times.of(actor.school()),
                         record,
                         doors.people().listIntakesOf(actor.school(), record.student().subject()),
                         doors.people().namesIn(actor.school()),
@@ -132,8 +64,7 @@ public final class RecordPages {
                         beliefs(record),
                         actor.may(Action.SIGN_OFF) && !own,
                         actor.may(Action.ENTER_DEBRIEF) && !own,
-                        typed,
-                        message);
+                        form);
         ctx.render("staff/record.jte", Map.of("page", page));
     }
 
@@ -179,18 +110,17 @@ public final class RecordPages {
     }
 
     private void demonstrate(Context ctx, Actor actor) {
-        Form form = Form.of(ctx, "demonstration", "note");
-        enter(
-                ctx,
-                actor,
-                Map.of(),
-                () ->
-                        doors.demonstrations()
-                                .observe(
-                                        actor,
-                                        subject(ctx),
-                                        form.text("demonstration"),
-                                        form.text("note")));
+        Form form = Form.of(ctx, "demonstration", "observed", "note");
+        enter(ctx, actor, Map.of(), () -> observe(ctx, actor, form));
+    }
+
+    private void observe(Context ctx, Actor actor, Form form) {
+        if (!form.text("observed").equals("today")) {
+            throw new Refusal.Invalid(
+                    "observed", "Tick that you observed the demonstration today, then record it.");
+        }
+        doors.demonstrations()
+                .observe(actor, subject(ctx), form.text("demonstration"), form.text("note"));
     }
 
     private void signOff(Context ctx, Actor actor) {
@@ -225,15 +155,8 @@ public final class RecordPages {
                                         form.text("password")));
     }
 
-    /// Carries an entry out and shows the record again; where it is refused, with the reason and
-    /// what was typed.
     private void enter(Context ctx, Actor actor, Map<String, String> typed, Runnable entry) {
-        try {
-            entry.run();
-            ctx.redirect("/" + actor.school().code() + "/students/" + subject(ctx).value());
-        } catch (Refusal.Invalid | Refusal.Conflict | Refusal.TooMany e) {
-            ctx.status(e instanceof Refusal.Conflict ? 409 : 400);
-            show(ctx, actor, typed, String.valueOf(e.getMessage()));
-        }
+        String record = "/" + actor.school().code() + "/students/" + subject(ctx).value();
+        Returned.change(ctx, record, typed, entry, form -> show(ctx, actor, form));
     }
 }

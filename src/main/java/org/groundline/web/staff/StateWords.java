@@ -2,6 +2,10 @@ package org.groundline.web.staff;
 
 import org.groundline.record.ModuleState;
 import org.groundline.web.request.Percent;
+import org.groundline.web.staff.words.SharedWords;
+
+import java.time.Instant;
+import java.util.function.Function;
 
 /// A module's state as a word and the class that carries its sign.
 ///
@@ -9,10 +13,12 @@ import org.groundline.web.request.Percent;
 /// @param text what is written
 public record StateWords(String style, String text) {
     /// Puts a state into words.
-    public static StateWords of(ModuleState state, StaffWords words, Dates dates) {
+    ///
+    /// @param day how a day is told here
+    static StateWords of(ModuleState state, SharedWords words, Function<Instant, String> day) {
         return switch (state) {
             case ModuleState.SignedOff signed ->
-                    new StateWords("signed", words.signed(dates.day(signed.at())));
+                    new StateWords("signed", words.signed(day.apply(signed.at())));
             case ModuleState.Ready ready -> new StateWords("ready", words.ready());
             case ModuleState.Sitting sitting -> new StateWords("begun", words.sittingNow());
             case ModuleState.Passed passed ->
@@ -20,7 +26,9 @@ public record StateWords(String style, String text) {
             case ModuleState.NotPassed not ->
                     new StateWords(
                             "missing",
-                            words.notPassed(Percent.whole(not.hundredths(), not.possible())));
+                            words.notPassed(
+                                    Percent.gained(
+                                            not.hundredths(), not.possible(), not.passMark())));
             case ModuleState.NotBegun not -> new StateWords("untouched", words.notBegun());
         };
     }

@@ -3,7 +3,6 @@ package org.groundline.web.staff;
 import io.javalin.http.Context;
 
 import org.groundline.bank.Module;
-import org.groundline.error.Refusal;
 import org.groundline.school.Action;
 import org.groundline.school.Actor;
 import org.groundline.school.Intake;
@@ -12,9 +11,14 @@ import org.groundline.sitting.Openings.NewOpening;
 import org.groundline.web.Doors;
 import org.groundline.web.request.Form;
 import org.groundline.web.request.Frame;
+import org.groundline.web.request.Returned;
 import org.groundline.web.request.Routes;
+import org.groundline.web.request.Times;
+import org.groundline.web.staff.words.SharedWords;
+import org.groundline.web.staff.words.TestWords;
 
 import java.time.Duration;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -29,105 +33,88 @@ public final class TestPages {
         this.doors = doors;
     }
 
-    /// @param typed what was typed into a form that was refused, by field
     public record TestsPage(
             Frame frame,
-            StaffWords words,
+            TestWords words,
+            SharedWords shared,
             List<Module> modules,
             List<Intake> intakes,
             List<Row> openings,
             boolean mayOpen,
-            Map<String, String> typed,
-            String message) {
+            Returned form) {
         /// One opened test.
+        ///
+        /// @param window from when until when it can be begun
         public record Row(
                 String name,
+                StateWords state,
                 String intake,
-                String from,
-                String until,
-                boolean open,
-                String by,
-                String place) {}
-
-        public String typed(String field) {
-            return typed.getOrDefault(field, "");
-        }
+                String window,
+                String place,
+                String by) {}
     }
 
     void addTo(Routes routes) {
         routes.get(
                 "/{school}/tests",
                 Action.READ_OPENING,
-                (ctx, actor) -> show(ctx, actor, Map.of(), ""));
+                (ctx, actor) -> show(ctx, actor, Returned.NOTHING));
         routes.post("/{school}/tests", Action.OPEN_TEST, this::open);
     }
 
-    private void show(Context ctx, Actor actor, Map<String, String> typed, String message) {
-        StaffWords words = StaffWords.in(actor.school().language());
+    private void show(Context ctx, Actor actor, Returned form) {
+        String language = actor.school().language();
+        TestWords words = TestWords.in(language);
+        SharedWords shared = SharedWords.in(language);
         List<Intake> intakes = doors.people().listIntakes(actor.school());
-        Map<UUID, String> names = doors.people().namesIn(actor.school());
+        Map<UUID, String> names = new HashMap<>(doors.people().namesIn(actor.school()));
+        intakes.forEach(intake -> names.put(intake.id(), intake.name()));
         var page =
                 new TestsPage(
                         Frame.of(ctx, actor, words.tests()),
                         words,
+                        shared,
                         doors.bank().course().modules(),
                         intakes,
                         doors.openings().listOpenings(actor).stream()
-                                .map(opening -> row(opening, intakes, names, actor, words))
+                                .map(opening -> row(opening, names, actor))
                                 .toList(),
                         actor.may(Action.OPEN_TEST),
-                        typed,
-                        message);
+                        form);
         ctx.render("staff/tests.jte", Map.of("page", page));
     }
 
-    private TestsPage.Row row(
-            Opening opening,
-            List<Intake> intakes,
-            Map<UUID, String> names,
-            Actor actor,
-            StaffWords words) {
-        var dates = new Dates(actor.school());
-        String intake =
-                intakes.stream()
-                        .filter(i -> i.id().equals(opening.intake()))
-                        .map(Intake::name)
-                        .findFirst()
-                        .orElse(words.erased());
+    /// @param names of people and intakes
+    private TestsPage.Row row(Opening opening, Map<UUID, String> names, Actor actor) {
+        String language = actor.school().language();
+        TestWords words = TestWords.in(language);
+        String erased = SharedWords.in(language).erased();
         return new TestsPage.Row(
                 opening.blueprint().name(),
-                intake,
-                dates.dayAndTime(opening.opensAt()),
-                dates.dayAndTime(opening.closesAt()),
-                opening.isOpenAt(doors.foundation().now()),
-                names.getOrDefault(opening.openedBy().value(), words.erased()),
-                opening.place());
+                opening.isOpenAt(doors.foundation().now())
+                        ? new StateWords("begun", words.openNow())
+                        : new StateWords("untouched", words.closed()),
+                names.getOrDefault(opening.intake(), erased),
+                Times.of(actor.school()).span(opening.opensAt(), opening.closesAt()),
+                opening.place(),
+                names.getOrDefault(opening.openedBy().value(), erased));
     }
 
     private void open(Context ctx, Actor actor) {
         Form form = Form.of(ctx, "module", "intake", "hours", "place");
-        try {
-            var window = Duration.ofHours(form.number("hours", 1, LONGEST_HOURS));
-            doors.openings()
-                    .open(
-                            actor,
-                            new NewOpening(
-                                    form.text("module"),
-                                    form.id("intake"),
-                                    window,
-                                    form.text("place")));
-            ctx.redirect("/" + actor.school().code() + "/tests");
-        } catch (Refusal.Invalid | Refusal.Conflict e) {
-            ctx.status(e instanceof Refusal.Conflict ? 409 : 400);
-            show(ctx, actor, typed(form), String.valueOf(e.getMessage()));
-        }
+        Returned.change(
+                ctx,
+                "/" + actor.school().code() + "/tests",
+                form.typed(),
+                () -> doors.openings().open(actor, wish(form)),
+                returned -> show(ctx, actor, returned));
     }
 
-    private static Map<String, String> typed(Form form) {
-        return Map.of(
-                "module", form.text("module"),
-                "intake", form.text("intake"),
-                "hours", form.text("hours"),
-                "place", form.text("place"));
+    private static NewOpening wish(Form form) {
+        return new NewOpening(
+                form.text("module"),
+                form.id("intake"),
+                Duration.ofHours(form.number("hours", 1, LONGEST_HOURS)),
+                form.text("place"));
     }
 }

@@ -14,6 +14,7 @@ import org.groundline.sitting.Sitting;
 import org.groundline.web.Doors;
 import org.groundline.web.request.Frame;
 import org.groundline.web.request.Routes;
+import org.groundline.web.request.Times;
 import org.groundline.web.student.CoursePage.OpenTest;
 import org.groundline.web.student.CoursePage.PastTest;
 

@@ -1,18 +1,15 @@
 package org.groundline.web.student;
 
 import org.groundline.school.PolicyRules;
+import org.groundline.web.request.Percent;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 
-/// Marks as people read them. A share is cut off, never rounded up: a fail never reads as the pass
-/// mark.
+/// Marks as people read them.
 ///
 /// @param hundredths marks gained, in hundredths of a mark
 /// @param possible marks to be had, in hundredths, above zero
 record Marks(int hundredths, int possible) {
-    private static final String PERCENT = "\u202F%";
-
     Marks {
         if (hundredths < 0 || possible <= 0) {
             throw new IllegalArgumentException(
@@ -31,18 +28,9 @@ record Marks(int hundredths, int possible) {
         return plain(possible);
     }
 
-    /// Such as "73 %"; with two more digits where the pass mark has them.
+    /// Such as "73 %", with the decimals of the pass mark.
     String share(PolicyRules rules) {
-        int digits = rules.passMark() % 100 == 0 ? 0 : 2;
-        return BigDecimal.valueOf(100L * hundredths)
-                        .divide(BigDecimal.valueOf(possible), digits, RoundingMode.FLOOR)
-                        .toPlainString()
-                + PERCENT;
-    }
-
-    /// The pass mark, such as "75 %".
-    static String passMark(PolicyRules rules) {
-        return plain(rules.passMark()) + PERCENT;
+        return Percent.gained(hundredths, possible, rules.passMark());
     }
 
     private static String plain(int hundredths) {

@@ -9,6 +9,7 @@ import org.groundline.record.ShownDemonstration;
 import org.groundline.record.TalkItem;
 import org.groundline.sitting.Practices.Progress;
 import org.groundline.web.request.Markdown;
+import org.groundline.web.request.Times;
 import org.groundline.web.student.CoursePage.Line;
 import org.groundline.web.student.CoursePage.ModulePart;
 import org.groundline.web.student.CoursePage.TopicLine;
@@ -74,7 +75,7 @@ record ModuleParts(
             case ModuleState.Sitting() -> words.beingSat();
             case ModuleState.Passed(int talks, int demonstrations) ->
                     words.passedSomeMissing(talks, demonstrations);
-            case ModuleState.NotPassed(int hundredths, int possible) -> {
+            case ModuleState.NotPassed(int hundredths, int possible, int passMark) -> {
                 var marks = new Marks(hundredths, possible);
                 yield words.notPassed(marks.gained(), marks.all());
             }

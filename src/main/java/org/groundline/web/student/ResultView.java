@@ -3,12 +3,13 @@ package org.groundline.web.student;
 import org.groundline.bank.Course;
 import org.groundline.school.School;
 import org.groundline.sitting.Item;
-import org.groundline.sitting.Marking;
 import org.groundline.sitting.Result;
 import org.groundline.sitting.Result.ItemResult;
 import org.groundline.sitting.Sitting;
 import org.groundline.sitting.Verdict;
 import org.groundline.web.request.Frame;
+import org.groundline.web.request.Percent;
+import org.groundline.web.request.Times;
 import org.groundline.web.student.ResultPage.Entry;
 import org.groundline.web.student.ResultPage.Fact;
 import org.groundline.web.student.ResultPage.Lead;
@@ -50,7 +51,7 @@ record ResultView(
                         marks.gained(),
                         marks.all(),
                         marks.share(result.rules()),
-                        Marks.passMark(result.rules()));
+                        Percent.mark(result.rules().passMark()));
         int talks = (int) result.items().stream().filter(this::waits).count();
         return new Lead(
                 sentence,
@@ -66,8 +67,10 @@ record ResultView(
         return List.of(
                 new Fact(words.student(), student),
                 new Fact(words.handedIn(), handedIn()),
-                new Fact(words.rules(), words.rulesOf(policy, Marks.passMark(result.rules()))),
-                new Fact(words.markedBy(), words.versions(Marking.VERSION)));
+                new Fact(
+                        words.rules(),
+                        words.rulesOf(policy, Percent.mark(result.rules().passMark()))),
+                new Fact(words.markedBy(), words.versions(result.scoringVersion())));
     }
 
     private String handedIn() {

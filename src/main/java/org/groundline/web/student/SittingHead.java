@@ -3,6 +3,7 @@ package org.groundline.web.student;
 import org.groundline.sitting.OpenSitting;
 import org.groundline.sitting.Sitting;
 import org.groundline.web.request.Frame;
+import org.groundline.web.request.Times;
 
 import java.time.Duration;
 import java.time.Instant;

@@ -14,6 +14,7 @@ import org.groundline.web.Doors;
 import org.groundline.web.request.Errors;
 import org.groundline.web.request.Form;
 import org.groundline.web.request.Routes;
+import org.groundline.web.request.Times;
 
 import java.time.Instant;
 import java.util.Optional;

@@ -8,6 +8,7 @@ import org.groundline.sitting.KeptAnswer;
 import org.groundline.sitting.OpenSitting;
 import org.groundline.web.Doors;
 import org.groundline.web.request.Frame;
+import org.groundline.web.request.Times;
 import org.groundline.web.student.AskedItem.Given;
 import org.groundline.web.student.ReviewPage.NumberCell;
 

@@ -12,7 +12,9 @@ import org.groundline.web.Doors;
 import org.groundline.web.request.Errors;
 import org.groundline.web.request.Form;
 import org.groundline.web.request.Frame;
+import org.groundline.web.request.Percent;
 import org.groundline.web.request.Routes;
+import org.groundline.web.request.Times;
 import org.groundline.web.student.RulesPage.Fact;
 
 import java.util.ArrayList;
@@ -85,7 +87,7 @@ final class TestPages {
         List<Fact> facts = new ArrayList<>();
         facts.add(new Fact(words.questions(), String.valueOf(blueprint.items())));
         facts.add(new Fact(words.time(), words.minutes(blueprint.minutes())));
-        facts.add(new Fact(words.passMark(), words.ofTheMarks(Marks.passMark(rules))));
+        facts.add(new Fact(words.passMark(), words.ofTheMarks(Percent.mark(rules.passMark()))));
         facts.add(new Fact(words.aids(), words.aidsAllowed()));
         if (!opening.place().isEmpty()) {
             facts.add(new Fact(words.place(), opening.place()));

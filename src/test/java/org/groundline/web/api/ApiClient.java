@@ -15,6 +15,7 @@ import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -110,14 +111,24 @@ final class ApiClient {
     ///
     /// @param path below the school, or the whole address where it begins with /api
     ApiAnswer send(String method, String path, Optional<String> body) {
+        return send(method, path, body, body.map(text -> text.getBytes(StandardCharsets.UTF_8)));
+    }
+
+    /// Sends whatever bytes as the body.
+    ApiAnswer sendBytes(String method, String path, byte[] body) {
+        return send(method, path, Optional.empty(), Optional.of(body));
+    }
+
+    private ApiAnswer send(
+            String method, String path, Optional<String> body, Optional<byte[]> bytes) {
         String address = path.startsWith("/api/") ? path : "/api/v1/schools/" + school + path;
         var request = HttpRequest.newBuilder(URI.create(origin() + address));
         Map<String, String> all = new HashMap<>(headers);
-        body.ifPresent(text -> all.putIfAbsent("Content-Type", "application/json"));
+        bytes.ifPresent(sent -> all.putIfAbsent("Content-Type", "application/json"));
         all.forEach(request::header);
         request.method(
                 method,
-                body.map(HttpRequest.BodyPublishers::ofString)
+                bytes.map(HttpRequest.BodyPublishers::ofByteArray)
                         .orElse(HttpRequest.BodyPublishers.noBody()));
         var answer = new ApiAnswer(exchange(request.build()));
         hold(method, address.replaceFirst("\\?.*", ""), body, answer);

@@ -71,7 +71,7 @@ final class SchoolWalk {
         wish.put("launchMethods", List.of("catapult"));
         assertThat(cleo.post(path, wish).text("/errors/0/field")).isEqualTo("launchMethods");
         wish.put("launchMethods", List.of(List.of("foot")));
-        assertThat(cleo.post(path, wish).text("/errors/0/field")).isEqualTo("launchMethods");
+        assertThat(cleo.post(path, wish).text("/errors/0/field")).isEqualTo("/launchMethods/0");
     }
 
     private void intakes() {
