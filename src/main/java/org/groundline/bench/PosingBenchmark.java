@@ -19,8 +19,8 @@ import java.io.IOException;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 
-/// Posing items of all numeric templates in turn, on one core: draw, key, mistakes, texts, intervals;
-/// no database, no drawing.
+/// Posing items of all numeric templates in turn, on one core: draw, key, mistakes, texts,
+/// intervals; no database, no drawing.
 @State(Scope.Thread)
 @BenchmarkMode(Mode.Throughput)
 @OutputTimeUnit(TimeUnit.SECONDS)
@@ -28,7 +28,9 @@ import java.util.concurrent.TimeUnit;
 @Warmup(iterations = 3, time = 3)
 @Measurement(iterations = 5, time = 3)
 public class PosingBenchmark {
+    @SuppressWarnings("NullAway.Init") // JMH calls load before anything else
     private Questions bank;
+
     private List<NumericQuestion> templates = List.of();
     private long seed;
 

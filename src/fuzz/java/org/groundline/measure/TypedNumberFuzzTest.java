@@ -5,8 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.code_intelligence.jazzer.api.FuzzedDataProvider;
 import com.code_intelligence.jazzer.junit.FuzzTest;
 
-/// Whatever is typed, the reader of numbers answers. Without fuzzing switched on this runs what is
-/// kept beside it; `JAZZER_FUZZ=1 mvn test -Dtest=TypedNumberFuzzTest` looks for more.
+/// Whatever is typed, the reader of numbers answers.
 class TypedNumberFuzzTest {
     @FuzzTest(maxDuration = "10m")
     void whateverIsTypedIsReadOrRefusedInWords(FuzzedDataProvider data) {

@@ -9,9 +9,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 import java.nio.file.Path;
 
-/// Whatever stands in a file of the bank, the check ends, with a report. Without fuzzing switched on
-/// this runs what is kept in the folder of its inputs; `JAZZER_FUZZ=1 mvn test -Dtest=LoaderFuzzTest`
-/// looks for more.
+/// Whatever stands in a file of the bank, the check ends, with a report.
 class LoaderFuzzTest {
     @TempDir private static Path folder;
     private static SmallBank bank;
