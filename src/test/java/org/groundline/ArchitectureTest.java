@@ -39,6 +39,7 @@ class ArchitectureTest {
                     List.of("insight"),
                     List.of("demo"),
                     List.of("web"),
+                    List.of("bench"),
                     List.of("command"));
 
     @ArchTest

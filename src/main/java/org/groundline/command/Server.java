@@ -7,6 +7,7 @@ import org.groundline.database.DatabaseClock;
 import org.groundline.database.EmbeddedPostgres;
 import org.groundline.database.Migrations;
 import org.groundline.database.ServerRole;
+import org.groundline.database.Statistics;
 import org.groundline.ledger.Foundation;
 import org.groundline.school.School;
 import org.groundline.sitting.AnswerWriter;
@@ -18,9 +19,6 @@ import org.slf4j.LoggerFactory;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.sql.Connection;
-import java.sql.DriverManager;
-import java.sql.SQLException;
 import java.time.InstantSource;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -37,6 +35,7 @@ final class Server implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(Server.class);
     private static final int OVERDUE_SECONDS = 10;
     private static final int CLOCK_SECONDS = 60;
+    private static final int STATISTICS_SECONDS = 10;
 
     private final Deque<AutoCloseable> running = new ArrayDeque<>();
 
@@ -64,6 +63,7 @@ final class Server implements AutoCloseable {
     private Readiness readiness = new Readiness(List::of);
     private Runnable jobs = () -> {};
     private Runnable analyse = () -> {};
+    private Runnable analyseNew = () -> {};
 
     /// Renews the statistics that the embedded database plans its queries by, as its own job does
     /// each minute. A given PostgreSQL belongs to somebody else and is left to its job.
@@ -71,23 +71,15 @@ final class Server implements AutoCloseable {
         analyse.run();
     }
 
-    private static void analyse(Address owner) {
-        try (Connection connection =
-                        DriverManager.getConnection(owner.url(), owner.user(), owner.password());
-                var statement = connection.createStatement()) {
-            statement.execute("analyze");
-        } catch (SQLException e) {
-            throw new IllegalStateException("the statistics were not renewed", e);
-        }
-    }
-
     private Database embedded(Path data) throws IOException {
         EmbeddedPostgres postgres = keep(EmbeddedPostgres.start(data, Map.of()));
         Address server = postgres.server();
         Address owner = postgres.owner();
         Migrations.apply(owner, server.user());
-        analyse = () -> analyse(owner);
-        return keep(Database.open(server));
+        Database database = keep(Database.open(server));
+        analyse = () -> Statistics.renew(owner);
+        analyseNew = () -> Statistics.gatherMissing(database, owner);
+        return database;
     }
 
     private Database external(Settings settings) {
@@ -125,6 +117,7 @@ final class Server implements AutoCloseable {
                 OVERDUE_SECONDS,
                 OVERDUE_SECONDS,
                 TimeUnit.SECONDS);
+        jobs.scheduleWithFixedDelay(logged(analyseNew), 0, STATISTICS_SECONDS, TimeUnit.SECONDS);
     }
 
     /// A job that fails is told about and tried again at its next time; nobody else would see it.

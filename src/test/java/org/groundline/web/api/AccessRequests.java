@@ -54,7 +54,9 @@ final class AccessRequests {
         page("POST /sittings/{sitting}/answers", answered);
         page("POST /sittings/{sitting}/hand-in", "sure=yes");
         page("POST /students/{subject}/debriefs", "item={item}&outcome=not yet understood");
-        page("POST /students/{subject}/demonstrations", "demonstration={demonstration}");
+        page(
+                "POST /students/{subject}/demonstrations",
+                "demonstration={demonstration}&observed=today");
         page("POST /students/{subject}/sign-offs", "module=EQU&password={password}");
         page(
                 "POST /students/{subject}/sign-offs/{signOff}/reversal",
