@@ -42,6 +42,7 @@ public final class Frozen {
                     .addModule(
                             new SimpleModule()
                                     .addSerializer(new DecimalWriter())
+                                    .addSerializer(new BeliefWriter())
                                     .addDeserializer(BigDecimal.class, new DecimalReader()))
                     .build();
 

@@ -97,6 +97,7 @@ final class TemplateParts {
     }
 
     private AnswerSource answer(Section section) {
+        SlipIdeas.use(misconceptions);
         Section answer = section.section("answer", "give its formula and unit");
         answer.allowOnly("formula", "unit", "round", "side", "tolerance", "between");
         return new AnswerSource(

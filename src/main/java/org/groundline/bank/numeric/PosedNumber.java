@@ -34,7 +34,7 @@ public record PosedNumber(
         steps = List.copyOf(steps);
     }
 
-    /// The answers that point to one misconception, and its result as a wrong option shows it.
+    /// The answers that point to one cause, and its result as a wrong option shows it.
     public record MistakeRange(
-            String misconception, BigDecimal shown, BigDecimal lowest, BigDecimal highest) {}
+            Cause cause, BigDecimal shown, BigDecimal lowest, BigDecimal highest) {}
 }

@@ -126,7 +126,11 @@ final class TemplateReader {
         for (int i = 0; i < sources.size(); i++) {
             MistakeSource mistake = sources.get(i);
             inUnit("mistakes[%d].formula".formatted(i), mistake.formula(), scope, unit)
-                    .ifPresent(f -> mistakes.add(new Mistake(mistake.misconception(), f)));
+                    .ifPresent(
+                            f ->
+                                    mistakes.add(
+                                            new Mistake(
+                                                    new Cause.Idea(mistake.misconception()), f)));
         }
         return List.copyOf(mistakes);
     }

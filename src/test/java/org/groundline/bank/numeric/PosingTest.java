@@ -66,9 +66,7 @@ class PosingTest {
     @Test
     void aMistakeHasAnIntervalOfItsOwn() {
         var posed = posedWith("40", "8", "10", "500");
-        assertThat(posed.mistakes())
-                .extracting(MistakeRange::misconception)
-                .containsExactly("wind-ignored", "wind-added");
+        assertThat(misconceptions(posed)).containsExactly("wind-ignored", "wind-added");
         var ignored = posed.mistakes().getFirst();
         assertThat(ignored.shown()).isEqualByComparingTo("4000");
         assertThat(ignored.lowest()).isEqualByComparingTo("3920");
@@ -197,7 +195,11 @@ class PosingTest {
     }
 
     private static List<String> misconceptions(PosedNumber posed) {
-        return posed.mistakes().stream().map(MistakeRange::misconception).toList();
+        return posed.mistakes().stream()
+                .map(MistakeRange::cause)
+                .filter(Cause.Idea.class::isInstance)
+                .map(cause -> ((Cause.Idea) cause).misconception())
+                .toList();
     }
 
     private static PosedNumber posedWith(
