@@ -137,11 +137,11 @@ final class Content {
 
     private static Map<String, Object> mistake(
             MistakeSource mistake, Map<String, Misconception> ideas) {
-        return Map.of(
-                "misconception",
-                of(idea(mistake.misconception(), ideas)),
-                "formula",
-                formula(mistake.formula()));
+        Map<String, Object> content = new TreeMap<>();
+        content.put("misconception", of(idea(mistake.misconception(), ideas)));
+        content.put("formula", formula(mistake.formula()));
+        put(content, "at", mistake.at());
+        return content;
     }
 
     private static Misconception idea(String id, Map<String, Misconception> ideas) {

@@ -95,7 +95,11 @@ public final class NumericQuestion implements Question {
 
     private Key.Mistake mistake(PosedNumber.MistakeRange range) {
         return new Key.Mistake(
-                belief(range.cause()), range.shown(), range.lowest(), range.highest());
+                belief(range.cause()),
+                range.shown(),
+                range.lowest(),
+                range.highest(),
+                range.step());
     }
 
     private Posed choice(PosedChoice posed) {

@@ -12,6 +12,7 @@ final class MistakeRanges {
     static final double APART = 3;
 
     private static final int SLIP_DIGITS = 4;
+    private static final int NO_STEP = 0;
 
     private final Key key;
     private final double answer;
@@ -56,7 +57,7 @@ final class MistakeRanges {
             if (isApart(wrong, answer, key.tolerance())
                     && kept.stream().allMatch(k -> differs(k, wrong, key.tolerance()))) {
                 kept.add(wrong);
-                addMistake(mistakes.get(i).cause(), wrong);
+                addMistake(mistakes.get(i), wrong);
             }
         }
     }
@@ -68,12 +69,18 @@ final class MistakeRanges {
     /// The mistake's own tolerance, at most a quarter of its distance from the key. As that
     /// distance is three of the key's tolerances or more, and rounding moves a value by at most two
     /// of them, this cannot touch the accepted interval.
-    private void addMistake(Cause cause, double wrong) {
+    private void addMistake(Mistake mistake, double wrong) {
         double reach = Math.min(key.tolerance().of(wrong), Math.abs(wrong - answer) / 4);
         var shown = key.printed(wrong);
         var interval = Interval.of(wrong - reach, wrong + reach).with(shown);
         spans.add(new Span(wrong - reach, wrong + reach));
-        ranges.add(new MistakeRange(cause, shown, interval.lowest(), interval.highest()));
+        ranges.add(
+                new MistakeRange(
+                        mistake.cause(),
+                        mistake.step(),
+                        shown,
+                        interval.lowest(),
+                        interval.highest()));
     }
 
     /// Whoever would be right but for the unit.
@@ -85,7 +92,8 @@ final class MistakeRanges {
             var interval = Interval.of(span.low(), span.high()).with(shown);
             spans.add(span);
             ranges.add(
-                    new MistakeRange(slip.cause(), shown, interval.lowest(), interval.highest()));
+                    new MistakeRange(
+                            slip.cause(), NO_STEP, shown, interval.lowest(), interval.highest()));
         }
     }
 
@@ -97,6 +105,7 @@ final class MistakeRanges {
             ranges.add(
                     new MistakeRange(
                             slip.cause(),
+                            NO_STEP,
                             key.printed(answer).scaleByPowerOfTen(slip.exponent()),
                             accepted.lowest().scaleByPowerOfTen(slip.exponent()),
                             accepted.highest().scaleByPowerOfTen(slip.exponent())));

@@ -35,6 +35,8 @@ public record PosedNumber(
     }
 
     /// The answers that point to one cause, and its result as a wrong option shows it.
+    ///
+    /// @param step the position of the step that goes wrong, from 1; 0 where none is known
     public record MistakeRange(
-            Cause cause, BigDecimal shown, BigDecimal lowest, BigDecimal highest) {}
+            Cause cause, int step, BigDecimal shown, BigDecimal lowest, BigDecimal highest) {}
 }

@@ -74,6 +74,19 @@ class PosingTest {
     }
 
     @Test
+    void aMistakeKeepsThePositionOfItsStep() {
+        var builder = new SourceBuilder();
+        builder.mistakeAt("ground_speed", "doubled", "2 * height * glide_ratio");
+        assertThat(posedWith(builder, "40", "8", "10", "500").mistakes())
+                .filteredOn(m -> m.cause().equals(new Cause.Idea("doubled")))
+                .extracting(MistakeRange::step)
+                .containsExactly(1);
+        assertThat(posedWith("40", "8", "10", "500").mistakes())
+                .extracting(MistakeRange::step)
+                .containsOnly(0);
+    }
+
+    @Test
     void aMistakeNearerThanThreeTolerancesIsDropped() {
         // 40 km/h, 5 %: a wind of 4 changes the distance by a ninth, one of 8 by a quarter.
         var builder = new SourceBuilder().tolerance("5 %");

@@ -86,7 +86,7 @@ class SlipsTest {
         var key = key("km/h", 0.02);
         var instance = new Instance(NONE, 36, new double[] {10});
         var formula = parts().working().answer();
-        var ranges = ranges(instance, List.of(new Mistake(idea, formula)), key);
+        var ranges = ranges(instance, List.of(new Mistake(idea, formula, 0)), key);
         assertThat(causeOf(ranges, "10")).contains(idea);
         assertThat(ranges)
                 .extracting(MistakeRange::cause)
