@@ -31,7 +31,9 @@ final class BankCheck {
         BankCheck check = new BankCheck(folder);
         check.readLists();
         if (check.folder.exists()) {
-            if (check.readTopics()) {
+            boolean allRead = check.readTopics();
+            check.findings.addAll(SlipIdeas.missing(check.lists.misconceptions()));
+            if (allRead) {
                 check.noteUnused();
             }
         }

@@ -15,19 +15,20 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 
-/// What of a question makes its version. A change here changes the hash of every question, so it
-/// comes with a new format number.
+/// What of a question makes its version. A change here changes the hash of every question of the
+/// kind, so it comes with a new format number.
 ///
 /// What an item does not depend on is left out: worked examples and the plausible range, which only
 /// check a template, topic and module, which the objective tells, and the way numbers and formulas
 /// are spaced.
 final class Content {
-    private static final String FORMAT = "1";
+    private static final String FIXED_FORMAT = "1";
+    private static final String NUMERIC_FORMAT = "2"; // the second writes the slips out
 
     private Content() {}
 
     static Map<String, Object> of(FixedQuestion question) {
-        Map<String, Object> content = heading("fixed", question);
+        Map<String, Object> content = heading("fixed", FIXED_FORMAT, question);
         content.put("stem", question.stem());
         content.put("options", question.options().stream().map(Content::option).toList());
         content.put("rationale", question.rationale());
@@ -38,7 +39,7 @@ final class Content {
     static Map<String, Object> of(NumericQuestion question) {
         TemplateSource source = question.source();
         Map<String, Misconception> ideas = question.misconceptions();
-        Map<String, Object> content = heading("numeric", question);
+        Map<String, Object> content = heading("numeric", NUMERIC_FORMAT, question);
         content.put("audience", question.audience().word());
         content.put("stem", source.stem());
         content.put("draw", draws(source));
@@ -57,9 +58,9 @@ final class Content {
                 "feedback", idea.feedback());
     }
 
-    private static Map<String, Object> heading(String kind, Question question) {
+    private static Map<String, Object> heading(String kind, String format, Question question) {
         Map<String, Object> content = new TreeMap<>();
-        content.put("format", FORMAT);
+        content.put("format", format);
         content.put("kind", kind);
         content.put("id", question.id());
         content.put("objective", question.objective());
@@ -99,9 +100,8 @@ final class Content {
                     Map.of(
                             "answer", answer(answer),
                             "mistakes",
-                                    answer.mistakes().stream()
-                                            .map(m -> mistake(m, ideas))
-                                            .toList());
+                                    answer.mistakes().stream().map(m -> mistake(m, ideas)).toList(),
+                            "slips", Belief.SLIPS.stream().map(id -> of(idea(id, ideas))).toList());
             case DecideSource decide ->
                     Map.of(
                             "decide", decide(decide),
@@ -137,11 +137,11 @@ final class Content {
 
     private static Map<String, Object> mistake(
             MistakeSource mistake, Map<String, Misconception> ideas) {
-        return Map.of(
-                "misconception",
-                of(idea(mistake.misconception(), ideas)),
-                "formula",
-                formula(mistake.formula()));
+        Map<String, Object> content = new TreeMap<>();
+        content.put("misconception", of(idea(mistake.misconception(), ideas)));
+        content.put("formula", formula(mistake.formula()));
+        put(content, "at", mistake.at());
+        return content;
     }
 
     private static Misconception idea(String id, Map<String, Misconception> ideas) {

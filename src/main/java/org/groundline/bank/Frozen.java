@@ -13,6 +13,7 @@ import com.fasterxml.jackson.databind.SerializerProvider;
 import com.fasterxml.jackson.databind.deser.std.StdDeserializer;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.module.SimpleModule;
+import com.fasterxml.jackson.databind.node.IntNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.ser.std.StdSerializer;
@@ -29,7 +30,9 @@ import java.util.Map;
 public final class Frozen {
     /// What components that came later were, in effect, before them; by the record that has them.
     private static final Map<String, Map<String, JsonNode>> LATER =
-            Map.of("Key choice", Map.of("steps", JsonNodeFactory.instance.arrayNode()));
+            Map.of(
+                    "Key choice", Map.of("steps", JsonNodeFactory.instance.arrayNode()),
+                    "mistake", Map.of("step", IntNode.valueOf(0)));
 
     private static final JsonMapper JSON =
             JsonMapper.builder()
@@ -42,6 +45,7 @@ public final class Frozen {
                     .addModule(
                             new SimpleModule()
                                     .addSerializer(new DecimalWriter())
+                                    .addSerializer(new BeliefWriter())
                                     .addDeserializer(BigDecimal.class, new DecimalReader()))
                     .build();
 
@@ -88,6 +92,7 @@ public final class Frozen {
 
     private static JsonNode completed(JsonNode item, Class<?> type) {
         complete(item, type.getSimpleName() + " " + item.path("kind").asText());
+        item.path("mistakes").forEach(mistake -> complete(mistake, "mistake"));
         return item;
     }
 

@@ -74,14 +74,21 @@ public sealed interface Key {
 
         /// The belief that a wrong answer points to; the first one where several could.
         public Optional<Belief> findBelief(BigDecimal given) {
-            return mistakes.stream().filter(m -> m.covers(given)).map(Mistake::belief).findFirst();
+            return findMistake(given).map(Mistake::belief);
+        }
+
+        /// The mistake that a wrong answer comes from; the first one where several could.
+        public Optional<Mistake> findMistake(BigDecimal given) {
+            return mistakes.stream().filter(m -> m.covers(given)).findFirst();
         }
     }
 
     /// The wrong answers that point to one belief.
     ///
     /// @param shown the wrong result as an option would print it
-    record Mistake(Belief belief, BigDecimal shown, BigDecimal lowest, BigDecimal highest) {
+    /// @param step the position of the step that goes wrong, from 1; 0 where none is known
+    record Mistake(
+            Belief belief, BigDecimal shown, BigDecimal lowest, BigDecimal highest, int step) {
         public Mistake {
             shown = Frozen.plain(shown);
             lowest = Frozen.plain(lowest);

@@ -15,6 +15,7 @@ final class MisconceptionsFile {
         file.allowOnly("misconceptions");
         for (Section section : file.someSections("misconceptions", "misconception")) {
             Misconception misconception = misconception(section);
+            SlipIdeas.checkFeedback(section, misconception);
             list.add(misconception.id(), misconception, NAME, section);
         }
     }

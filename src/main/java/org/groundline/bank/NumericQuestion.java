@@ -1,5 +1,6 @@
 package org.groundline.bank;
 
+import org.groundline.bank.numeric.Cause;
 import org.groundline.bank.numeric.Evaluation;
 import org.groundline.bank.numeric.NumericTemplate;
 import org.groundline.bank.numeric.PosedChoice;
@@ -11,6 +12,7 @@ import org.groundline.ledger.Digests;
 import org.jspecify.annotations.Nullable;
 
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -23,11 +25,12 @@ public final class NumericQuestion implements Question {
     private final TemplateSource source;
     private final NumericTemplate template;
     private final Map<String, Misconception> misconceptions;
+    private final Map<Cause, Belief> beliefs;
     private final String canonical;
     private final String version;
 
     /// @param template what the check made of the source
-    /// @param misconceptions those its mistakes or options name, by id
+    /// @param misconceptions those its mistakes or options name and the slips, by id
     NumericQuestion(
             Heading heading,
             Audience audience,
@@ -39,8 +42,32 @@ public final class NumericQuestion implements Question {
         this.source = source;
         this.template = template;
         this.misconceptions = Collections.unmodifiableMap(new TreeMap<>(misconceptions));
+        this.beliefs = beliefs();
         this.canonical = CanonicalJson.of(Content.of(this));
         this.version = Digests.hex(canonical);
+    }
+
+    /// What may stand behind a wrong answer, in the words that are frozen.
+    private Map<Cause, Belief> beliefs() {
+        Map<Cause, Belief> all = new HashMap<>();
+        template.causes().forEach(cause -> all.put(cause, worded(cause)));
+        return Map.copyOf(all);
+    }
+
+    private Belief worded(Cause cause) {
+        return switch (cause) {
+            case Cause.Idea(String id) -> Belief.of(idea(id));
+            case Cause.OtherUnit unit -> SlipIdeas.belief(idea(Belief.UNIT_SLIP), unit);
+            case Cause.PowerOfTen ten -> SlipIdeas.belief(idea(Belief.TEN_SLIP), ten);
+        };
+    }
+
+    private Misconception idea(String id) {
+        Misconception idea = misconceptions.get(id);
+        if (idea == null) {
+            throw new IllegalStateException("unchecked misconception " + id);
+        }
+        return idea;
     }
 
     Posed pose(long seed) {
@@ -68,7 +95,11 @@ public final class NumericQuestion implements Question {
 
     private Key.Mistake mistake(PosedNumber.MistakeRange range) {
         return new Key.Mistake(
-                belief(range.misconception()), range.shown(), range.lowest(), range.highest());
+                belief(range.cause()),
+                range.shown(),
+                range.lowest(),
+                range.highest(),
+                range.step());
     }
 
     private Posed choice(PosedChoice posed) {
@@ -82,17 +113,17 @@ public final class NumericQuestion implements Question {
     private Lettered.Choice choice(PosedOption option) {
         return switch (option) {
             case PosedOption.Right(String text) -> new Lettered.Choice(text, Optional.empty());
-            case PosedOption.Wrong(String text, String misconception) ->
-                    new Lettered.Choice(text, Optional.of(belief(misconception)));
+            case PosedOption.Wrong(String text, Cause.Idea cause) ->
+                    new Lettered.Choice(text, Optional.of(belief(cause)));
         };
     }
 
-    private Belief belief(String misconception) {
-        Misconception idea = misconceptions.get(misconception);
-        if (idea == null) {
-            throw new IllegalStateException("unchecked misconception " + misconception);
+    private Belief belief(Cause cause) {
+        Belief belief = beliefs.get(cause);
+        if (belief == null) {
+            throw new IllegalStateException("no belief for " + cause);
         }
-        return Belief.of(idea);
+        return belief;
     }
 
     /// Computes the answer for given values, each with its unit or in the unit of its draw.

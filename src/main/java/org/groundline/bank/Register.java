@@ -63,6 +63,18 @@ final class Register<T> {
         return found;
     }
 
+    /// Something refers to this id, whether or not it is here.
+    void use(String id) {
+        used.add(id);
+    }
+
+    /// Those of the ids that something refers to and that are not here.
+    List<String> missing(List<String> ids) {
+        return ids.stream()
+                .filter(id -> readable && used.contains(id) && !entries.containsKey(id))
+                .toList();
+    }
+
     Optional<T> find(String id) {
         return Optional.ofNullable(entries.get(id)).map(Entry::value);
     }

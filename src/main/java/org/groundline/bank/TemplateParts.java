@@ -97,6 +97,7 @@ final class TemplateParts {
     }
 
     private AnswerSource answer(Section section) {
+        SlipIdeas.use(misconceptions);
         Section answer = section.section("answer", "give its formula and unit");
         answer.allowOnly("formula", "unit", "round", "side", "tolerance", "between");
         return new AnswerSource(
@@ -110,10 +111,13 @@ final class TemplateParts {
     }
 
     private MistakeSource mistake(Section mistake) {
-        mistake.allowOnly("misconception", "formula");
+        mistake.allowOnly("misconception", "formula", "at");
         String idea = mistake.text("misconception", "name the wrong idea that leads to this");
         misconceptions.refer(mistake, "misconception", idea);
-        return new MistakeSource(idea, mistake.text("formula", "say what the wrong idea computes"));
+        return new MistakeSource(
+                idea,
+                mistake.text("formula", "say what the wrong idea computes"),
+                mistake.findText("at"));
     }
 
     private static StepSource step(Section step) {

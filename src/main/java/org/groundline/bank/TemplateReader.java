@@ -7,6 +7,7 @@ import org.groundline.bank.numeric.Checked;
 import org.groundline.bank.numeric.Fault;
 import org.groundline.bank.numeric.NumericTemplate;
 import org.groundline.bank.numeric.TemplateSource;
+import org.groundline.bank.numeric.TemplateSource.AnswerSource;
 import org.groundline.bank.numeric.TemplateSource.DecideSource;
 
 import java.util.Map;
@@ -73,6 +74,10 @@ final class TemplateReader {
     private Map<String, Misconception> misconceptions(TemplateSource source) {
         Map<String, Misconception> ideas = new TreeMap<>();
         source.misconceptions().forEach(id -> ideas.put(id, lists.idea(id)));
+        switch (source.asked()) {
+            case AnswerSource answer -> Belief.SLIPS.forEach(id -> ideas.put(id, lists.idea(id)));
+            case DecideSource decide -> {} // a letter is chosen, no number typed
+        }
         return ideas;
     }
 

@@ -115,7 +115,10 @@ final class Mind {
     private BigDecimal wrongNumber(Key.Number key, boolean torn, Chance chance) {
         List<Key.Mistake> held =
                 key.mistakes().stream().filter(m -> ideas.contains(m.belief().id())).toList();
-        List<Key.Mistake> known = torn ? held : key.mistakes();
+        List<Key.Mistake> known =
+                torn
+                        ? held
+                        : key.mistakes().stream().filter(m -> !m.belief().comesFromSlip()).toList();
         return known.isEmpty() ? key.answer().movePointRight(1) : chance.oneOf(known).shown();
     }
 

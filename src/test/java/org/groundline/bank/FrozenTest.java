@@ -33,7 +33,8 @@ class FrozenTest {
                                     BELIEF,
                                     new BigDecimal("5280"),
                                     new BigDecimal("5174.4"),
-                                    new BigDecimal("5385.6"))),
+                                    new BigDecimal("5385.6"),
+                                    0)),
                     List.of("Ground speed is 23 km/h."),
                     "So you get 3150 m.",
                     List.of("Common practice, no source"));
@@ -72,6 +73,22 @@ class FrozenTest {
         assertThat(Frozen.readKey(Frozen.write(key))).isEqualTo(key);
     }
 
+    @Test
+    void theStepOfAMistakeIsReadBackEqual() {
+        BigDecimal one = BigDecimal.ONE;
+        Key.Number key =
+                new Key.Number(
+                        one,
+                        one,
+                        one,
+                        "",
+                        List.of(new Key.Mistake(BELIEF, one, one, one, 2)),
+                        List.of("First.", "Then."),
+                        "",
+                        List.of());
+        assertThat(Frozen.readKey(Frozen.write(key))).isEqualTo(key);
+    }
+
     /// Whoever must change more here than add a component breaks every record that was ever kept.
     @Test
     void theFormOfAFrozenItemOnlyGrows() {
@@ -85,7 +102,7 @@ class FrozenTest {
         String numberKey =
                 "{'kind':'number','answer':'3150','lowest':'3130.0700','highest':'10000',"
                         + "'unit':'m','mistakes':[{'belief':BELIEF,'shown':'5280','lowest':'5174.4',"
-                        + "'highest':'5385.6'}],'steps':['Ground speed is 23 km/h.'],"
+                        + "'highest':'5385.6','step':0}],'steps':['Ground speed is 23 km/h.'],"
                         + "'rationale':'So you get 3150 m.',"
                         + "'sources':['Common practice, no source']}";
         assertThat(Frozen.write(CHOICE)).isEqualTo(quoted(choice));

@@ -92,11 +92,30 @@ class PosingTest {
         assertThat(key.answer()).isBetween(key.lowest(), key.highest());
         assertThat(key.mistakes())
                 .extracting(m -> m.belief().feedback())
-                .containsExactly("this leaves the wind out", "this adds the headwind");
+                .startsWith("this leaves the wind out", "this adds the headwind");
         assertThat(key.sources())
                 .containsExactly(
                         "A Small Handbook, second edition (An Invented Press, 2024), p. 12");
         assertThat(key.steps()).isNotEmpty();
+    }
+
+    @Test
+    void aSlipIsNamedWithItsUnitOrFactor() {
+        Key.Number key = (Key.Number) bank.pose(glide, 7).key();
+        assertThat(beliefAt(key, -3)).isEqualTo("this is the answer in km, not in m");
+        assertThat(beliefAt(key, 1)).isEqualTo("this is ten times the answer");
+        assertThat(beliefAt(key, 2)).isEqualTo("this is a hundred times the answer");
+        assertThat(beliefAt(key, 3)).isEqualTo("this is a thousand times the answer");
+        assertThat(beliefAt(key, -1)).isEqualTo("this is a tenth of the answer");
+        assertThat(beliefAt(key, -2)).isEqualTo("this is a hundredth of the answer");
+        assertThat(key.mistakes())
+                .filteredOn(mistake -> mistake.belief().comesFromSlip())
+                .hasSize(key.mistakes().size() - 2);
+    }
+
+    private static String beliefAt(Key.Number key, int exponent) {
+        var given = key.answer().scaleByPowerOfTen(exponent);
+        return key.findBelief(given).map(Belief::feedback).orElse("");
     }
 
     @Test

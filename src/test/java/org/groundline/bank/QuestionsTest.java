@@ -90,7 +90,7 @@ class QuestionsTest {
         BankReport report = Questions.check(SmallBank.SOUND);
         assertThat(report.fixed()).isEqualTo(2);
         assertThat(report.numeric()).isEqualTo(1);
-        assertThat(report.misconceptions()).isEqualTo(4);
+        assertThat(report.misconceptions()).isEqualTo(6);
         assertThat(report.modules())
                 .containsEntry("EQU", new BankReport.Counts(2, 0))
                 .containsEntry("AER", new BankReport.Counts(0, 1));

@@ -49,7 +49,7 @@ class BankCommandTest {
     @Test
     void checkTellsWhatIsInASoundBank() {
         String modules = "EQU: 2 fixed, 0 numeric\nAER: 0 fixed, 1 numeric\n";
-        String sum = "2 fixed and 1 numeric questions, 4 misconceptions; 0 errors, 0 warnings\n";
+        String sum = "2 fixed and 1 numeric questions, 6 misconceptions; 0 errors, 0 warnings\n";
         assertThat(run("check", "--bank", SOUND)).isEqualTo(new Run(0, modules + sum, ""));
     }
 
@@ -62,7 +62,7 @@ class BankCommandTest {
                         "EQU/EQU-1-harness.yaml:5: error: question leg-straps-open-at-launch has"
                                 + " the unknown level 'easy'; write one of recall, apply, judge"
                                 + " (value)\n");
-        assertThat(run.out()).endsWith("4 misconceptions; 1 errors, 0 warnings\n");
+        assertThat(run.out()).endsWith("6 misconceptions; 1 errors, 0 warnings\n");
     }
 
     @Test
@@ -74,7 +74,7 @@ class BankCommandTest {
                         new ObjectMapper()
                                 .readTree(
                                         """
-                                        {"fixed": 1, "numeric": 1, "misconceptions": 4,
+                                        {"fixed": 1, "numeric": 1, "misconceptions": 6,
                                          "modules": {"EQU": {"fixed": 1, "numeric": 0},
                                                      "AER": {"fixed": 0, "numeric": 1}},
                                          "findings": [{"level": "error",
@@ -210,7 +210,7 @@ class BankCommandTest {
         assertThat(json(run)).hasSize(3);
         assertThat(json(run).get(2).path("seed").asLong()).isEqualTo(11);
         assertThat(json(run).get(0).path("shown").path("kind").asText()).isEqualTo("number");
-        assertThat(json(run).get(0).path("key").path("mistakes")).hasSize(2);
+        assertThat(json(run).get(0).path("key").path("mistakes")).hasSize(9);
     }
 
     @Test

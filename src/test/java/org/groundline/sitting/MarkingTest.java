@@ -32,7 +32,8 @@ class MarkingTest {
                                     WIND_IGNORED,
                                     new BigDecimal("5280"),
                                     new BigDecimal("5174.4"),
-                                    new BigDecimal("5385.6"))),
+                                    new BigDecimal("5385.6"),
+                                    0)),
                     List.of(),
                     "because",
                     List.of());

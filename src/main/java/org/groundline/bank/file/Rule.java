@@ -31,6 +31,7 @@ public enum Rule {
     OBJECTIVE_WITHOUT_QUESTION("objective-without-question", WARNING),
     MISCONCEPTION_UNKNOWN("misconception-unknown", ERROR),
     MISCONCEPTION_UNUSED("misconception-unused", WARNING),
+    SLIP("slip", ERROR),
     SOURCE_UNKNOWN("source-unknown", ERROR),
     SOURCE_UNUSED("source-unused", WARNING),
 

@@ -26,12 +26,10 @@ record Decision(
     private static final int DIGITS = 4;
 
     /// An option, and why one takes it wrongly.
-    record Choice(Wording text, String misconception) {
+    record Choice(Wording text, Cause.Idea cause) {
         PosedOption posed(boolean right, Map<String, String> drawn) {
             String words = text.with(drawn);
-            return right
-                    ? new PosedOption.Right(words)
-                    : new PosedOption.Wrong(words, misconception);
+            return right ? new PosedOption.Right(words) : new PosedOption.Wrong(words, cause);
         }
     }
 

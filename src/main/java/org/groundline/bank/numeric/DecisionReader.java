@@ -84,7 +84,8 @@ final class DecisionReader {
             String at = "options[%d].text".formatted(options.size());
             options.add(
                     new Decision.Choice(
-                            Wording.of(source.text(), drawn, at, faults), source.misconception()));
+                            Wording.of(source.text(), drawn, at, faults),
+                            new Cause.Idea(source.misconception())));
         }
         return List.copyOf(options);
     }

@@ -7,10 +7,17 @@ import org.groundline.measure.Unit;
 import java.math.BigDecimal;
 
 /// How a computed answer is printed and which typed answers are accepted.
-record Key(Unit unit, Rounding rounding, Tolerance tolerance, Range range) implements Goal {
+///
+/// @param slips those that are looked for in a wrong answer
+record Key(Unit unit, Rounding rounding, Tolerance tolerance, Range range, Slips slips)
+        implements Goal {
     static final String AT = "answer";
 
     private static final int UNROUNDED_DIGITS = 5;
+
+    Key(Unit unit, Rounding rounding, Tolerance tolerance, Range range) {
+        this(unit, rounding, tolerance, range, Slips.at(unit));
+    }
 
     @Override
     public String at() {
@@ -45,7 +52,7 @@ record Key(Unit unit, Rounding rounding, Tolerance tolerance, Range range) imple
         var exact = Rounding.significant(value, UNROUNDED_DIGITS);
         String printed = unit.print(printed(value));
         if (exact.compareTo(printed(value)) == 0) {
-            return "The answer is %s.".formatted(printed);
+            return "The answer is " + printed + ".";
         }
         String how =
                 switch (rounding.side()) {
@@ -53,6 +60,6 @@ record Key(Unit unit, Rounding rounding, Tolerance tolerance, Range range) imple
                     case UP -> "rounded up to be safe";
                     case NEAREST -> "rounded";
                 };
-        return "The answer is %s, %s: %s.".formatted(unit.print(exact), how, printed);
+        return "The answer is " + unit.print(exact) + ", " + how + ": " + printed + ".";
     }
 }

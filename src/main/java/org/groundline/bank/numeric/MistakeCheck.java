@@ -35,7 +35,7 @@ final class MistakeCheck implements GoalCheck {
                         "mistakes[%d].formula".formatted(i),
                         "%s is nearer than %.0f tolerances to the key in %d of %d cases"
                                 .formatted(
-                                        mistakes.get(i).misconception(),
+                                        mistakes.get(i).cause().misconception(),
                                         MistakeRanges.APART,
                                         tooNear[i],
                                         seen),

@@ -4,8 +4,10 @@ import org.groundline.chance.SeededDraw;
 import org.groundline.error.Refusal;
 import org.groundline.measure.Rounding;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /// A checked template. It poses a question for every seed, the same one for the same seed.
 public final class NumericTemplate {
@@ -34,6 +36,19 @@ public final class NumericTemplate {
 
     public String id() {
         return parts.id();
+    }
+
+    /// Everything that may stand behind a wrong answer.
+    public List<Cause> causes() {
+        return switch (parts.goal()) {
+            case Key key ->
+                    Stream.concat(
+                                    parts.working().mistakes().stream().map(Mistake::cause),
+                                    key.slips().causes().stream())
+                            .toList();
+            case Decision decision ->
+                    decision.options().stream().<Cause>map(Decision.Choice::cause).toList();
+        };
     }
 
     public PosedTemplate pose(long seed) {

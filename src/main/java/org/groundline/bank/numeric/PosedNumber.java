@@ -34,7 +34,9 @@ public record PosedNumber(
         steps = List.copyOf(steps);
     }
 
-    /// The answers that point to one misconception, and its result as a wrong option shows it.
+    /// The answers that point to one cause, and its result as a wrong option shows it.
+    ///
+    /// @param step the position of the step that goes wrong, from 1; 0 where none is known
     public record MistakeRange(
-            String misconception, BigDecimal shown, BigDecimal lowest, BigDecimal highest) {}
+            Cause cause, int step, BigDecimal shown, BigDecimal lowest, BigDecimal highest) {}
 }

@@ -23,7 +23,7 @@ record Posing(Parts parts) {
                 key.printed(instance.answer()),
                 accepted.lowest(),
                 accepted.highest(),
-                MistakeRanges.of(instance, parts.working().mistakes(), key),
+                MistakeRanges.of(instance, parts.working().mistakes(), key, accepted),
                 parts.solution(instance),
                 parts.explanation(drawn, instance));
     }

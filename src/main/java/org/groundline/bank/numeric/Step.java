@@ -17,6 +17,6 @@ record Step(String name, String text, Expression formula, Unit unit) {
         String sentence = text.strip();
         String open =
                 sentence.endsWith(".") ? sentence.substring(0, sentence.length() - 1) : sentence;
-        return "%s: %s.".formatted(open, printed(si));
+        return open + ": " + printed(si) + ".";
     }
 }

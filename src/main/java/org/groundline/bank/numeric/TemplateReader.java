@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 
 /// Reads the texts of a template into its parts: draws, formulas, key, wording.
 final class TemplateReader {
@@ -125,10 +126,33 @@ final class TemplateReader {
                 };
         for (int i = 0; i < sources.size(); i++) {
             MistakeSource mistake = sources.get(i);
+            int step = mistake.at().map(positionOf("mistakes[%d].at".formatted(i))).orElse(0);
             inUnit("mistakes[%d].formula".formatted(i), mistake.formula(), scope, unit)
-                    .ifPresent(f -> mistakes.add(new Mistake(mistake.misconception(), f)));
+                    .ifPresent(
+                            f ->
+                                    mistakes.add(
+                                            new Mistake(
+                                                    new Cause.Idea(mistake.misconception()),
+                                                    f,
+                                                    step)));
         }
         return List.copyOf(mistakes);
+    }
+
+    /// The position of a step by its name, from 1; 0 after noting that there is none.
+    private Function<String, Integer> positionOf(String at) {
+        List<String> names = source.steps().stream().map(StepSource::name).toList();
+        return name -> {
+            if (!names.contains(name)) {
+                faults.add(
+                        at,
+                        "there is no step called “%s”".formatted(name),
+                        names.isEmpty()
+                                ? "add steps, or leave it out"
+                                : "use one of " + String.join(", ", names));
+            }
+            return names.indexOf(name) + 1;
+        };
     }
 
     private Optional<Expression> inUnit(String at, String text, Scope scope, Unit unit) {

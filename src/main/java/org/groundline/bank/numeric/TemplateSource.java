@@ -104,7 +104,9 @@ public record TemplateSource(
     public record OptionSource(String text, String misconception) {}
 
     /// The result that a named misconception leads to, in the answer's unit.
-    public record MistakeSource(String misconception, String formula) {}
+    ///
+    /// @param at the name of the step that goes wrong
+    public record MistakeSource(String misconception, String formula, Optional<String> at) {}
 
     /// One line of the worked solution; later formulas may use its name.
     public record StepSource(String name, String text, String formula, Optional<String> unit) {}

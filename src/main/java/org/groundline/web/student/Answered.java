@@ -11,6 +11,10 @@ import java.util.Locale;
 final class Answered {
     private Answered() {}
 
+    static ExplainedItem.Given given(School school, Item item, KeptAnswer answer) {
+        return new ExplainedItem.Given(reading(school, item, answer), answer.reading());
+    }
+
     /// What the program read in it, such as "5.3 km = 5300 m".
     static String reading(School school, Item item, KeptAnswer answer) {
         Locale language = Locale.forLanguageTag(school.language());

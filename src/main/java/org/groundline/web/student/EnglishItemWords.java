@@ -60,6 +60,11 @@ record EnglishItemWords() implements ItemWords {
     }
 
     @Override
+    public String here(String feedback) {
+        return "here: " + feedback;
+    }
+
+    @Override
     public String yourAnswer() {
         return "Your answer";
     }

@@ -13,6 +13,7 @@ import org.groundline.web.request.Markdown;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -27,7 +28,7 @@ import java.util.Optional;
 /// @param feedback what a wrong answer suggests, a clause; empty where nothing is known
 /// @param truth what is right instead, a sentence; empty where nothing is known
 /// @param rationale as HTML
-/// @param steps the worked solution, each as HTML; empty where there is none
+/// @param steps the worked solution; empty where there is none
 public record ExplainedItem(
         ItemWords words,
         int position,
@@ -40,7 +41,7 @@ public record ExplainedItem(
         String feedback,
         String truth,
         String rationale,
-        List<String> steps,
+        List<Step> steps,
         String source) {
     public ExplainedItem {
         options = List.copyOf(options);
@@ -52,12 +53,23 @@ public record ExplainedItem(
     /// @param text as HTML
     public record Option(String letter, String text, boolean key, boolean chosen) {}
 
+    /// A line of the worked solution.
+    ///
+    /// @param text as HTML
+    /// @param here what went wrong at this line, a clause; empty where nothing is known
+    public record Step(String text, String here) {}
+
+    /// What the student gave.
+    ///
+    /// @param echo for the student, such as "5.3 km = 5300 m"
+    /// @param reading what is marked: a letter, or a decimal in the item's unit
+    record Given(String echo, String reading) {}
+
     /// Puts what is known of an answered item together.
     ///
-    /// @param given as the program read it; empty where nothing was given
-    static ExplainedItem of(
-            ItemWords words, Item item, Key key, Mark mark, Optional<String> given) {
-        String answer = given.orElse("");
+    /// @param given empty where nothing was given
+    static ExplainedItem of(ItemWords words, Item item, Key key, Mark mark, Optional<Given> given) {
+        String answer = given.map(Given::echo).orElse("");
         List<Option> options = options(item.shown(), key, answer);
         return new ExplainedItem(
                 words,
@@ -71,7 +83,7 @@ public record ExplainedItem(
                 mark.belief().map(Belief::feedback).orElse(""),
                 mark.belief().map(Belief::right).orElse(""),
                 Markdown.blocks(key.rationale()),
-                key.steps().stream().map(Markdown::inline).toList(),
+                steps(words, key, given),
                 words.source(String.join("; ", key.sources()), item.objective()));
     }
 
@@ -118,6 +130,28 @@ public record ExplainedItem(
     private static BigDecimal inFourDigits(BigDecimal bound, RoundingMode inwards) {
         BigDecimal rounded = bound.round(new MathContext(4, inwards)).stripTrailingZeros();
         return rounded.scale() < 0 ? rounded.setScale(0) : rounded;
+    }
+
+    private static List<Step> steps(ItemWords words, Key key, Optional<Given> given) {
+        Optional<Key.Mistake> mistake = given.flatMap(g -> mistake(key, g));
+        List<Step> steps = new ArrayList<>();
+        for (String step : key.steps()) {
+            int position = steps.size() + 1;
+            String here =
+                    mistake.filter(m -> m.step() == position)
+                            .map(m -> words.here(m.belief().feedback()))
+                            .orElse("");
+            steps.add(new Step(Markdown.inline(step), here));
+        }
+        return steps;
+    }
+
+    /// The mistake in a number; none of them is near a right one.
+    private static Optional<Key.Mistake> mistake(Key key, Given given) {
+        return switch (key) {
+            case Key.Choice choice -> Optional.empty();
+            case Key.Number number -> number.findMistake(new BigDecimal(given.reading()));
+        };
     }
 
     /// Whether a letter was to be chosen.

@@ -27,6 +27,9 @@ public interface ItemWords {
     /// @param feedback a clause that says what the answer suggests; empty where nothing is known
     String wrong(String feedback);
 
+    /// @param feedback a clause that says what went wrong at a line of the worked solution
+    String here(String feedback);
+
     String yourAnswer();
 
     String rightAnswer();

@@ -102,14 +102,14 @@ final class PracticePages {
                         .explain(actor, Form.pathId(ctx, "sitting"), Form.pathId(ctx, "item"));
         ItemWords words = ItemWords.in(actor.school().language());
         String topic = explained.item().topic();
-        String reading = Answered.reading(actor.school(), explained.item(), explained.answer());
+        var given = Answered.given(actor.school(), explained.item(), explained.answer());
         var item =
                 ExplainedItem.of(
                         words,
                         explained.item(),
                         explained.key(),
                         explained.mark(),
-                        Optional.of(reading));
+                        Optional.of(given));
         Frame frame = Frame.of(ctx, actor, words.practiceOf(topicTitle(topic)));
         var page = new ExplainedPage(frame, words, topic, place(topic), item);
         ctx.render("student/explained.jte", Map.of("page", page));

@@ -111,7 +111,7 @@ record ResultView(
                         item,
                         marked.key(),
                         marked.mark(),
-                        marked.answer().map(a -> Answered.reading(school, item, a)));
+                        marked.answer().map(a -> Answered.given(school, item, a)));
         return new Entry(
                 explained,
                 title(item.topic()),

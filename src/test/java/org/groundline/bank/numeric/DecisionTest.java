@@ -63,8 +63,8 @@ class DecisionTest {
     void aWrongOptionCarriesItsMisconception() {
         var posed = (PosedChoice) template(new SourceBuilder().decides()).pose(1);
         for (PosedOption option : posed.options()) {
-            if (option instanceof PosedOption.Wrong(String text, String misconception)) {
-                assertThat(misconception).startsWith("idea " + text.substring(0, 4));
+            if (option instanceof PosedOption.Wrong(String text, Cause.Idea cause)) {
+                assertThat(cause.misconception()).startsWith("idea " + text.substring(0, 4));
             }
         }
         assertThat(posed.options()).filteredOn(PosedOption.Wrong.class::isInstance).hasSize(2);

@@ -66,13 +66,24 @@ class PosingTest {
     @Test
     void aMistakeHasAnIntervalOfItsOwn() {
         var posed = posedWith("40", "8", "10", "500");
-        assertThat(posed.mistakes())
-                .extracting(MistakeRange::misconception)
-                .containsExactly("wind-ignored", "wind-added");
+        assertThat(misconceptions(posed)).containsExactly("wind-ignored", "wind-added");
         var ignored = posed.mistakes().getFirst();
         assertThat(ignored.shown()).isEqualByComparingTo("4000");
         assertThat(ignored.lowest()).isEqualByComparingTo("3920");
         assertThat(ignored.highest()).isEqualByComparingTo("4080");
+    }
+
+    @Test
+    void aMistakeKeepsThePositionOfItsStep() {
+        var builder = new SourceBuilder();
+        builder.mistakeAt("ground_speed", "doubled", "2 * height * glide_ratio");
+        assertThat(posedWith(builder, "40", "8", "10", "500").mistakes())
+                .filteredOn(m -> m.cause().equals(new Cause.Idea("doubled")))
+                .extracting(MistakeRange::step)
+                .containsExactly(1);
+        assertThat(posedWith("40", "8", "10", "500").mistakes())
+                .extracting(MistakeRange::step)
+                .containsOnly(0);
     }
 
     @Test
@@ -197,7 +208,11 @@ class PosingTest {
     }
 
     private static List<String> misconceptions(PosedNumber posed) {
-        return posed.mistakes().stream().map(MistakeRange::misconception).toList();
+        return posed.mistakes().stream()
+                .map(MistakeRange::cause)
+                .filter(Cause.Idea.class::isInstance)
+                .map(cause -> ((Cause.Idea) cause).misconception())
+                .toList();
     }
 
     private static PosedNumber posedWith(

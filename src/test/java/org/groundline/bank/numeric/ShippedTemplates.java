@@ -108,7 +108,12 @@ final class ShippedTemplates {
                 answer.find("tolerance"),
                 answer.get("between").texts(),
                 node.get("mistakes").list().stream()
-                        .map(m -> new MistakeSource(m.text("misconception"), m.text("formula")))
+                        .map(
+                                m ->
+                                        new MistakeSource(
+                                                m.text("misconception"),
+                                                m.text("formula"),
+                                                m.find("at")))
                         .toList());
     }
 

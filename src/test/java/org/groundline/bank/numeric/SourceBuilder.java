@@ -77,7 +77,12 @@ final class SourceBuilder {
     }
 
     SourceBuilder mistake(String misconception, String formula) {
-        mistakes.add(new MistakeSource(misconception, formula));
+        mistakes.add(new MistakeSource(misconception, formula, Optional.empty()));
+        return this;
+    }
+
+    SourceBuilder mistakeAt(String step, String misconception, String formula) {
+        mistakes.add(new MistakeSource(misconception, formula, Optional.of(step)));
         return this;
     }
 

@@ -162,6 +162,14 @@ class TemplateCheckTest {
     }
 
     @Test
+    void aMistakeHappensAtAStepThatIsThere() {
+        assertFault(
+                new SourceBuilder().mistakeAt("speed", "doubled", "2 * height * glide_ratio"),
+                "mistakes[2].at",
+                "there is no step called “speed”");
+    }
+
+    @Test
     void aWorkedExampleMustComeOut() {
         var given =
                 Map.of(

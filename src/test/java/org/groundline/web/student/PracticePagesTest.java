@@ -131,6 +131,10 @@ class PracticePagesTest {
 
         assertThat(page)
                 .contains("wrong: this leaves the wind out")
+                .containsOnlyOnce(
+                        "<strong class=\"state wrong\">here: this leaves the wind out</strong>")
+                .containsPattern(
+                        "Ground speed is airspeed minus headwind: [^<]+ <strong class=\"state wrong\">here: ")
                 .contains(question.distance() + "\u202Fm; anything from");
     }
 
