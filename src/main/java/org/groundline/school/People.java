@@ -23,6 +23,8 @@ import java.util.stream.Collectors;
 public final class People {
     private final Foundation foundation;
     private final Passwords passwords;
+    private final Authorising authorising;
+    private final Enrolment enrolment;
 
     public People(Foundation foundation) {
         this(foundation, new Passwords());
@@ -31,6 +33,8 @@ public final class People {
     private People(Foundation foundation, Passwords passwords) {
         this.foundation = foundation;
         this.passwords = passwords;
+        this.authorising = new Authorising(foundation);
+        this.enrolment = new Enrolment(foundation);
     }
 
     /// As people, but one password is known to everybody: an invented school prints it, and a hash
@@ -177,59 +181,13 @@ public final class People {
     public Authorisation authorise(
             School school, Optional<Actor> by, SubjectId subject, NewAuthorisation wish) {
         by.ifPresent(actor -> actor.require(Action.MANAGE_PEOPLE));
-        var authorisation =
-                new Authorisation(
-                        foundation.ids().next(),
-                        wish.number(),
-                        "paraglider",
-                        wish.launchMethods(),
-                        wish.issuer(),
-                        wish.validFrom(),
-                        wish.validUntil());
-        foundation
-                .database()
-                .doInSchool(
-                        school.id(),
-                        tx -> enter(tx, school, by.map(Actor::subject), subject, authorisation));
-        return authorisation;
-    }
-
-    private void enter(
-            DSLContext tx,
-            School school,
-            Optional<SubjectId> by,
-            SubjectId subject,
-            Authorisation authorisation) {
-        Person person = new PersonRepository(tx, school.id()).getPerson(subject);
-        new RoleRepository(tx, school.id()).insertAuthorisation(person.subject(), authorisation);
-        Map<String, Object> facts =
-                Map.of(
-                        "authorisation", authorisation.id().toString(),
-                        "discipline", authorisation.discipline(),
-                        "launchMethods", authorisation.launchMethods(),
-                        "validFrom", authorisation.validFrom().toString(),
-                        "validUntil", authorisation.validUntil().toString());
-        foundation
-                .ledger()
-                .write(
-                        tx,
-                        school.id(),
-                        new Entry(
-                                EntryKind.AUTHORISATION,
-                                foundation.now(),
-                                Optional.of(subject),
-                                by,
-                                facts));
+        return authorising.enter(school, by.map(Actor::subject), subject, wish);
     }
 
     /// Returns the authorisation of a person that covers a discipline today, within a transaction.
     public Optional<Authorisation> findAuthorisation(
             DSLContext tx, School school, SubjectId subject, String discipline) {
-        LocalDate today = school.dayOf(foundation.now());
-        return new RoleRepository(tx, school.id())
-                .listAuthorisations(subject).stream()
-                        .filter(a -> a.covers(discipline, today))
-                        .findFirst();
+        return authorising.find(tx, school, subject, discipline);
     }
 
     /// Begins an intake.
@@ -237,21 +195,7 @@ public final class People {
     /// @throws Refusal.Conflict if the school has one of this name
     public Intake beginIntake(School school, Optional<Actor> by, String name, LocalDate startsOn) {
         by.ifPresent(actor -> actor.require(Action.MANAGE_PEOPLE));
-        if (name.isBlank() || name.length() > 80) {
-            throw new Refusal.Invalid("name", "An intake's name has 1 to 80 letters.");
-        }
-        var intake = new Intake(foundation.ids().next(), name.strip(), startsOn);
-        try {
-            foundation
-                    .database()
-                    .doInSchool(
-                            school.id(),
-                            tx -> new IntakeRepository(tx, school.id()).insert(intake));
-        } catch (Violation e) {
-            throw new Refusal.Conflict(
-                    "The school has an intake called %s already.".formatted(name));
-        }
-        return intake;
+        return enrolment.begin(school, name, startsOn);
     }
 
     /// Puts a student into an intake; doing so twice changes nothing.
@@ -259,34 +203,19 @@ public final class People {
     /// @throws Refusal.NotFound if the school has no such intake or no such person
     public void join(School school, Optional<Actor> by, UUID intake, SubjectId subject) {
         by.ifPresent(actor -> actor.require(Action.MANAGE_PEOPLE));
-        LocalDate today = school.dayOf(foundation.now());
-        foundation
-                .database()
-                .doInSchool(
-                        school.id(),
-                        tx -> {
-                            var intakes = new IntakeRepository(tx, school.id());
-                            Intake wanted = intakes.getIntake(intake);
-                            Person person =
-                                    new PersonRepository(tx, school.id()).getPerson(subject);
-                            intakes.insertMember(wanted.id(), person.subject(), today);
-                        });
+        enrolment.join(school, intake, subject);
     }
 
     /// Returns the intakes, the newest first.
     public List<Intake> listIntakes(School school) {
-        return foundation
-                .database()
-                .inSchool(school.id(), tx -> new IntakeRepository(tx, school.id()).listAll());
+        return enrolment.listAll(school);
     }
 
     /// Returns an intake.
     ///
     /// @throws Refusal.NotFound if the school has none of this id
     public Intake getIntake(School school, UUID id) {
-        return foundation
-                .database()
-                .inSchool(school.id(), tx -> new IntakeRepository(tx, school.id()).getIntake(id));
+        return enrolment.getIntake(school, id);
     }
 
     /// Returns the students now, of one intake or of all, sorted by family and given name as the
@@ -357,8 +286,6 @@ public final class People {
 
     /// Returns a person's intakes, the newest first.
     public List<Intake> listIntakesOf(School school, SubjectId subject) {
-        return foundation
-                .database()
-                .inSchool(school.id(), tx -> new IntakeRepository(tx, school.id()).listOf(subject));
+        return enrolment.listOf(school, subject);
     }
 }

@@ -15,20 +15,19 @@ import org.jooq.DSLContext;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.LongSupplier;
 
 /// Sitting a test that counts: beginning it, answering, handing in, the result.
 public final class Sittings {
-    private static final int OVERDUE_TOGETHER = 50;
-
     private final Foundation foundation;
     private final Posing posing;
     private final Openings openings;
     private final Answers answers;
     private final Scoring scoring;
+    private final Seating seating;
+    private final HandIn handIn;
 
     public Sittings(Foundation foundation, Questions bank, AnswerWriter writer, Openings openings) {
         this(foundation, bank, writer, openings, Posing.secureSeeds());
@@ -46,6 +45,8 @@ public final class Sittings {
         this.openings = openings;
         this.answers = new Answers(foundation, writer);
         this.scoring = new Scoring(foundation);
+        this.seating = new Seating(foundation);
+        this.handIn = new HandIn(foundation, scoring);
     }
 
     /// Begins the sitting of an opened test, or returns the one begun before: two clicks begin one.
@@ -145,58 +146,13 @@ public final class Sittings {
                 actor,
                 tx ->
                         switch (getSitting(tx, actor, id, Action.SIT)) {
-                            case Sitting.Open open -> open(tx, actor, open);
+                            case Sitting.Open open -> seating.open(tx, actor, open);
                             case Sitting.HandedIn handedIn ->
                                     throw new Refusal.Conflict(
                                             "This test was handed in. Look at its result.");
                             case Sitting.Annulled annulled ->
                                     throw new Refusal.Conflict(
                                             "This sitting was set aside by your school.");
-                        });
-    }
-
-    private OpenSitting open(DSLContext tx, Actor actor, Sitting.Open sitting) {
-        SchoolId school = actor.school().id();
-        Sitting.Facts facts = sitting.facts();
-        var answerRows = new AnswerRepository(tx);
-        Map<UUID, KeptAnswer> given = answerRows.countingAnswers(school, facts.id());
-        int seat = seat(tx, actor, facts.id());
-        int sequence =
-                given.values().stream()
-                        .filter(a -> a.seat() == seat)
-                        .mapToInt(KeptAnswer::sequence)
-                        .max()
-                        .orElse(-1);
-        return new OpenSitting(
-                sitting,
-                titleOf(tx, school, facts),
-                new ItemRepository(tx, school).listItems(facts.paper()),
-                given,
-                answerRows.listFlags(school, facts.id()),
-                seat,
-                sequence + 1);
-    }
-
-    private static String titleOf(DSLContext tx, SchoolId school, Sitting.Facts facts) {
-        return facts.opening()
-                .flatMap(id -> new OpeningRepository(tx, school).findOpening(id))
-                .map(opening -> opening.blueprint().name())
-                .orElse(facts.scope());
-    }
-
-    private int seat(DSLContext tx, Actor actor, UUID sitting) {
-        var rows = new SittingRepository(tx, actor.school().id());
-        return rows.findSeat(sitting, actor.session())
-                .orElseGet(
-                        () -> {
-                            Instant now = foundation.now();
-                            rows.note(
-                                    foundation.ids().next(),
-                                    sitting,
-                                    "seat opened",
-                                    Optional.of(actor.subject()),
-                                    now);
-                            return rows.openSeat(sitting, actor.session(), now);
                         });
     }
 
@@ -243,58 +199,15 @@ public final class Sittings {
                     if (sitting instanceof Sitting.Annulled) {
                         throw new Refusal.Conflict("This sitting was set aside by your school.");
                     }
-                    handIn(
-                            tx,
-                            actor.school().id(),
-                            sitting.facts(),
-                            foundation.now(),
-                            Optional.of(actor.subject()));
+                    handIn.byStudent(tx, actor, sitting.facts());
                     return true;
                 });
-    }
-
-    private void handIn(
-            DSLContext tx,
-            SchoolId school,
-            Sitting.Facts facts,
-            Instant at,
-            Optional<SubjectId> student) {
-        var rows = new SittingRepository(tx, school);
-        if (rows.handInIfOpen(facts.id(), at, student.isPresent() ? "student" : "clock")) {
-            rows.note(foundation.ids().next(), facts.id(), "handed in", student, foundation.now());
-            scoring.score(tx, school, facts, "handed in");
-        }
     }
 
     /// Hands in the tests of a school whose time is over, and returns how many. Any server may do
     /// it at any time.
     public int closeOverdue(SchoolId school) {
-        Instant now = foundation.now();
-        return foundation
-                .database()
-                .inSchool(
-                        school,
-                        tx -> {
-                            List<Sitting> overdue =
-                                    new SittingRepository(tx, school)
-                                            .lockOverdue(now, OVERDUE_TOGETHER);
-                            for (Sitting sitting : overdue) {
-                                handIn(
-                                        tx,
-                                        school,
-                                        sitting.facts(),
-                                        deadlineOf(sitting),
-                                        Optional.empty());
-                            }
-                            return overdue.size();
-                        });
-    }
-
-    private static Instant deadlineOf(Sitting sitting) {
-        return sitting instanceof Sitting.Open open
-                ? open.deadline()
-                        .orElseThrow(() -> new IllegalStateException("overdue without a deadline"))
-                : sitting.facts().startedAt();
+        return handIn.byClock(school);
     }
 
     /// Returns the result of a sitting, for its student and for staff.
