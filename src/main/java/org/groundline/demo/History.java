@@ -10,8 +10,8 @@ import java.util.Optional;
 
 /// The ten weeks of the school: what is taught, tested, talked through and signed on which day.
 ///
-/// The older intake sits three of the modules and is nearly through; the younger one is in the middle,
-/// with a test open at this moment.
+/// The older intake sits three of the modules and is nearly through; the younger one is in the
+/// middle, with a test open at this moment.
 final class History {
     static final int FOUNDED = 72;
     private static final LocalTime MORNING = LocalTime.of(9, 0);

@@ -13,10 +13,10 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.regex.Pattern;
 
-/// Templates of the shipped bank, computed for the inputs of values that are printed elsewhere, beside
-/// the worked examples that each carries. The table is numeric-values.csv: *published* where a source prints the value, with
-/// its place; *derived* where the value was computed by hand from the formula. A row is within half
-/// the last printed digit, or within what its source column says.
+/// Templates of the shipped bank, computed for the inputs of values that are printed elsewhere,
+/// beside the worked examples that each carries. The table is numeric-values.csv: *published* where
+/// a source prints the value, with its place; *derived* where the value was computed by hand from
+/// the formula. A row is within half the last printed digit, or within what its source column says.
 class NumericTemplatesTest {
     private static final Pattern QUANTITY = Pattern.compile("(?<number>[0-9.]+) ?(?<unit>.*)");
 

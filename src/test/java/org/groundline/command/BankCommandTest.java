@@ -90,7 +90,7 @@ class BankCommandTest {
         Run run = run("check", "--format", "json");
         assertThat(json(run).path("modules").fieldNames())
                 .toIterable()
-                .containsExactly("EQU", "AER", "SAF");
+                .containsExactly("EQU", "AER", "MET", "SAF");
     }
 
     /// 400 m of height, 8 to 1, 30 of 40 km/h left over ground: 400 × 8 × 30 / 40 = 2400 m.

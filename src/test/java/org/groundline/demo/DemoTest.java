@@ -156,7 +156,10 @@ class DemoTest {
     void theRatesSpeakAndShowWhereTheOlderIntakeWasTaughtAWrongIdea() {
         var rates = new PassRates(foundation, BANK.course());
         Actor chief = actor(demo.listLogIns().getFirst().email());
-        List<TopicRate> all = rates.byTopic(chief, Optional.empty()).topics();
+        List<TopicRate> all =
+                rates.byTopic(chief, Optional.empty()).topics().stream()
+                        .filter(rate -> !rate.topic().id().startsWith("MET")) // not sat there yet
+                        .toList();
         assertThat(all).hasSize(9).noneMatch(TopicRate.Silent.class::isInstance);
         double glide = reached(all, "AER-2");
         assertThat(glide).isLessThan(0.5);

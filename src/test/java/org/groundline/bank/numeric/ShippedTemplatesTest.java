@@ -34,9 +34,14 @@ class ShippedTemplatesTest {
         }
     }
 
-    /// The last step of a solution is the answer; both were written by hand and could differ.
+    static List<Shipped> askingForANumber() {
+        return all().stream().filter(s -> s.source().asked() instanceof AnswerSource).toList();
+    }
+
+    /// The last step of a solution is the answer, or a quick rule for it that is as good as the
+    /// tolerance; both were written by hand and could differ.
     @ParameterizedTest(name = "{0}")
-    @MethodSource("all")
+    @MethodSource("askingForANumber")
     void theLastStepIsTheAnswer(Shipped shipped) {
         var parts = new TemplateReader(shipped.source(), new Faults()).read().orElseThrow();
         var steps = parts.working().steps();
@@ -46,7 +51,9 @@ class ShippedTemplatesTest {
             var instance = parts.working().solve(Given.array(given.values().orElseThrow()));
             double shown = instance.value(parts.working().drawn() + steps.size() - 1);
             assertThat(last.unit().fromSi(shown))
-                    .isCloseTo(instance.answer(), within(1e-9 * Math.abs(instance.answer())));
+                    .isCloseTo(
+                            instance.answer(),
+                            within(parts.goal().tolerance().of(instance.answer())));
         }
     }
 
@@ -68,8 +75,13 @@ class ShippedTemplatesTest {
     }
 
     @Test
+    void thereAreAtLeastEightyTemplates() {
+        assertThat(all()).hasSizeGreaterThanOrEqualTo(80);
+    }
+
+    @Test
     void noTwoTemplatesShareAnId() {
-        assertThat(all()).extracting(Shipped::toString).doesNotHaveDuplicates().hasSize(20);
+        assertThat(all()).extracting(Shipped::toString).doesNotHaveDuplicates();
     }
 
     private static void assertSound(PosedTemplate posed) {
