@@ -80,7 +80,7 @@ public final class NumericQuestion implements Question {
     private Posed number(PosedNumber posed) {
         List<Key.Mistake> mistakes = posed.mistakes().stream().map(this::mistake).toList();
         return new Posed(
-                new Shown.Number(posed.stem(), posed.unit()),
+                new Shown.Number(posed.stem(), posed.unit(), posed.signed()),
                 new Key.Number(
                         posed.answer(),
                         posed.lowest(),

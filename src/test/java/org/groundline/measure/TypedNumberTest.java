@@ -69,6 +69,22 @@ class TypedNumberTest {
                 .isEqualTo("38\u202Fkm/h ≈ 10.5556\u202Fm/s");
     }
 
+    @ParameterizedTest(name = "{0} is echoed {2}")
+    @CsvSource({
+        "-1.2, 1.2, '−1.2 m/s, read as 1.2 m/s'",
+        "−4.32 km/h, 1.2, '−4.32 km/h = −1.2 m/s, read as 1.2 m/s'",
+        "1.2, 1.2, 1.2 m/s",
+        "-0, 0, 0 m/s"
+    })
+    void whereNoSignCountsAMinusIsLeftOutAndThatIsEchoed(
+            String typed, BigDecimal value, String echo) {
+        var unit = Units.get("m/s");
+        var reading = TypedNumber.read(typed, unit, DecimalConvention.DOT, Sign.NONE);
+        assertThat(((Read) reading).value()).isEqualByComparingTo(value);
+        assertThat(((Read) reading).echo())
+                .isEqualTo(echo.replaceAll("(?<=\\d) (?=[mk])", "\u202F"));
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"8.8", "8,8", "8.8:1", "8.8 : 1", "8.8 to 1", "880 %"})
     void aGlideRatioIsReadInItsUsualForms(String typed) {
