@@ -8,7 +8,8 @@ import java.math.MathContext;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
-/// The one reader of numbers that people type: `5,3 km`, `5.3km`, `5300`, `5 300 m`, `1'200 m`.
+/// The one reader of numbers that people type: `5,3 km`, `5.3km`, `5300`, `5 300 m`, `1'200 m`, `1½
+/// h`.
 ///
 /// Without a unit the expected one is meant; another unit of the same dimension is converted. Where
 /// `1.200` could be two numbers the language decides, and the echo tells which one was taken.
@@ -20,7 +21,9 @@ public final class TypedNumber {
     private static final Pattern HYPHENS = Pattern.compile("[\\u2010-\\u2013\\u2212]");
     private static final Pattern APOSTROPHES = Pattern.compile("[’ʼ`´]");
     private static final Pattern PARTS =
-            Pattern.compile("(?<sign>[+-]?) *(?<digits>[0-9., ']*[0-9.,']|) *(?<unit>.*?)\\.?");
+            Pattern.compile(
+                    "(?<sign>[+-]?) *(?<digits>[0-9., '#]*[0-9.,#]|) *(?<unit>.*?)\\.?"
+                            .replace("#", VulgarFraction.CHARACTERS));
 
     private TypedNumber() {}
 
@@ -109,6 +112,11 @@ public final class TypedNumber {
     }
 
     private static String noNumber(String typed, Unit expected) {
+        Optional<String> inexact = VulgarFraction.findInexact(typed);
+        if (inexact.isPresent()) {
+            return "%s has no exact decimal. Write as many decimals as you need, such as %s."
+                    .formatted(inexact.get(), expected.print("0.33"));
+        }
         return typed.isBlank()
                 ? "Nothing was typed; the answer is %s.".formatted(wanted(expected))
                 : "“%s” is no number. Write it like %s or %s."
