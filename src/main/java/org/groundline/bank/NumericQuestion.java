@@ -77,6 +77,10 @@ public final class NumericQuestion implements Question {
         };
     }
 
+    Optional<Posed> poseAsChoice(long seed) {
+        return template.poseAsChoice(seed).map(this::choice);
+    }
+
     private Posed number(PosedNumber posed) {
         List<Key.Mistake> mistakes = posed.mistakes().stream().map(this::mistake).toList();
         return new Posed(
