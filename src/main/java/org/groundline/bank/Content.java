@@ -132,6 +132,7 @@ final class Content {
         put(content, "round", answer.round().map(Content::decimal));
         put(content, "side", answer.side());
         put(content, "tolerance", answer.tolerance());
+        put(content, "sign", answer.sign());
         return content;
     }
 

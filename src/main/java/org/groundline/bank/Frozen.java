@@ -13,6 +13,7 @@ import com.fasterxml.jackson.databind.SerializerProvider;
 import com.fasterxml.jackson.databind.deser.std.StdDeserializer;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.module.SimpleModule;
+import com.fasterxml.jackson.databind.node.BooleanNode;
 import com.fasterxml.jackson.databind.node.IntNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -32,7 +33,8 @@ public final class Frozen {
     private static final Map<String, Map<String, JsonNode>> LATER =
             Map.of(
                     "Key choice", Map.of("steps", JsonNodeFactory.instance.arrayNode()),
-                    "mistake", Map.of("step", IntNode.valueOf(0)));
+                    "mistake", Map.of("step", IntNode.valueOf(0)),
+                    "Shown number", Map.of("signed", BooleanNode.TRUE));
 
     private static final JsonMapper JSON =
             JsonMapper.builder()

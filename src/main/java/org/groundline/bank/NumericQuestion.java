@@ -77,10 +77,14 @@ public final class NumericQuestion implements Question {
         };
     }
 
+    Optional<Posed> poseAsChoice(long seed) {
+        return template.poseAsChoice(seed).map(this::choice);
+    }
+
     private Posed number(PosedNumber posed) {
         List<Key.Mistake> mistakes = posed.mistakes().stream().map(this::mistake).toList();
         return new Posed(
-                new Shown.Number(posed.stem(), posed.unit()),
+                new Shown.Number(posed.stem(), posed.unit(), posed.signed()),
                 new Key.Number(
                         posed.answer(),
                         posed.lowest(),

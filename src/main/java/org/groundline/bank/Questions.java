@@ -65,6 +65,15 @@ public final class Questions {
         };
     }
 
+    /// The item of [#pose] with options to choose from; empty where it asks for a number and the
+    /// values drawn leave fewer than two mistakes that are apart.
+    public Optional<Posed> poseAsChoice(Question question, long seed) {
+        return switch (question) {
+            case FixedQuestion fixed -> Optional.of(fixed.pose(seed));
+            case NumericQuestion numeric -> numeric.poseAsChoice(seed);
+        };
+    }
+
     public Course course() {
         return course;
     }

@@ -25,6 +25,8 @@ public sealed interface Shown {
     /// A number to be typed.
     ///
     /// @param unit the unit the answer is asked in, empty for a plain number
+    /// @param signed whether a minus counts; it does not for what is positive by convention, such
+    ///   as a sink rate
     @SuppressWarnings("JavaLangClash") // beside Choice it is the plain word
-    record Number(String stem, String unit) implements Shown {}
+    record Number(String stem, String unit, boolean signed) implements Shown {}
 }

@@ -99,13 +99,14 @@ final class TemplateParts {
     private AnswerSource answer(Section section) {
         SlipIdeas.use(misconceptions);
         Section answer = section.section("answer", "give its formula and unit");
-        answer.allowOnly("formula", "unit", "round", "side", "tolerance", "between");
+        answer.allowOnly("formula", "unit", "round", "side", "tolerance", "sign", "between");
         return new AnswerSource(
                 answer.text("formula", "say how the answer is computed"),
                 answer.findText("unit"),
                 answer.findText("round"),
                 answer.findText("side"),
                 answer.findText("tolerance"),
+                answer.findText("sign"),
                 answer.texts("between"),
                 section.sections("mistakes", "mistake").stream().map(this::mistake).toList());
     }

@@ -15,7 +15,9 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.LongStream;
 
@@ -36,6 +38,13 @@ final class BankSampleCommand implements Callable<Integer> {
     @Option(names = "--seed", paramLabel = "S", description = "The first seed; left out, 1.")
     private long seed = 1;
 
+    @Option(
+            names = "--form",
+            paramLabel = "typed|choice",
+            converter = SampleForm.Reader.class,
+            description = "How a number is asked for; left out, typed.")
+    private SampleForm form = SampleForm.TYPED;
+
     /// One posed question as JSON.
     record Sample(
             String id,
@@ -52,7 +61,11 @@ final class BankSampleCommand implements Callable<Integer> {
                     Question question = bank.question(id);
                     switch (options.format()) {
                         case JSON -> printJson(bank, question);
-                        case TEXT -> seeds().forEach(s -> printText(bank.pose(question, s), s));
+                        case TEXT ->
+                                seeds().forEach(
+                                                s ->
+                                                        pose(bank, question, s)
+                                                                .ifPresent(p -> printText(p, s)));
                     }
                 });
     }
@@ -62,10 +75,31 @@ final class BankSampleCommand implements Callable<Integer> {
     }
 
     private void printJson(Questions bank, Question question) {
-        options.print(
-                BankFormat.json(
-                        seeds().mapToObj(s -> sample(question, bank.pose(question, s), s))
-                                .toList()));
+        List<Sample> samples =
+                seeds().boxed()
+                        .flatMap(
+                                s ->
+                                        pose(bank, question, s)
+                                                .map(p -> sample(question, p, s))
+                                                .stream())
+                        .toList();
+        options.print(BankFormat.json(samples));
+    }
+
+    /// The question in the form asked for; empty after saying that these values do not allow it.
+    private Optional<Posed> pose(Questions bank, Question question, long itsSeed) {
+        return switch (form) {
+            case TYPED -> Optional.of(bank.pose(question, itsSeed));
+            case CHOICE -> {
+                Optional<Posed> posed = bank.poseAsChoice(question, itsSeed);
+                if (posed.isEmpty()) {
+                    options.complain(
+                            "seed %d: no choice, as fewer than two mistakes are apart for these values"
+                                    .formatted(itsSeed));
+                }
+                yield posed;
+            }
+        };
     }
 
     private static Sample sample(Question question, Posed posed, long seed) {

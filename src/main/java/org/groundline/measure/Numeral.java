@@ -4,7 +4,8 @@ import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
-/// The digits of a typed number, with groups of three and a decimal mark in any of the usual ways.
+/// The digits of a typed number, with groups of three and a decimal mark in any of the usual ways,
+/// or with a fraction such as ½.
 final class Numeral {
     /// 1 200, 1'200, 12 345 678.9
     private static final Pattern SPACED =
@@ -24,6 +25,10 @@ final class Numeral {
     private Numeral() {}
 
     static Optional<BigDecimal> read(String text, DecimalConvention convention) {
+        Optional<BigDecimal> fraction = VulgarFraction.find(text);
+        if (fraction.isPresent()) {
+            return fraction;
+        }
         if (SPACED.matcher(text).matches()) {
             return decimal(text.replace(" ", "").replace("'", ""));
         }

@@ -8,22 +8,49 @@ import java.math.MathContext;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
-/// The one reader of numbers that people type: `5,3 km`, `5.3km`, `5300`, `5 300 m`, `1'200 m`.
+/// The one reader of numbers that people type: `5,3 km`, `5.3km`, `5300`, `5 300 m`, `1'200 m`, `1½
+/// h`.
 ///
 /// Without a unit the expected one is meant; another unit of the same dimension is converted. Where
 /// `1.200` could be two numbers the language decides, and the echo tells which one was taken.
 public final class TypedNumber {
     public static final int LONGEST = 64;
 
+    private static final MathContext SHOWN = new MathContext(6);
     private static final Pattern SPACES = Pattern.compile("[\\s\\u00A0\\u2007\\u2009\\u202F]");
     private static final Pattern HYPHENS = Pattern.compile("[\\u2010-\\u2013\\u2212]");
     private static final Pattern APOSTROPHES = Pattern.compile("[’ʼ`´]");
     private static final Pattern PARTS =
-            Pattern.compile("(?<sign>[+-]?) *(?<digits>[0-9., ']*[0-9.,']|) *(?<unit>.*?)\\.?");
+            Pattern.compile(
+                    "(?<sign>[+-]?) *(?<digits>[0-9., '#]*[0-9.,#]|) *(?<unit>.*?)\\.?"
+                            .replace("#", VulgarFraction.CHARACTERS));
 
     private TypedNumber() {}
 
+    /// Reads a number of something that may have either sign.
     public static Reading read(String typed, Unit expected, DecimalConvention convention) {
+        return read(typed, expected, convention, Sign.COUNTS);
+    }
+
+    /// Reads a number. Where no sign counts, the echo tells that a minus was left out.
+    public static Reading read(
+            String typed, Unit expected, DecimalConvention convention, Sign sign) {
+        return switch (readSigned(typed, expected, convention)) {
+            case Unreadable unreadable -> unreadable;
+            case Read read ->
+                    sign == Sign.NONE && read.value().signum() < 0
+                            ? unsigned(read, expected, convention)
+                            : read;
+        };
+    }
+
+    private static Read unsigned(Read read, Unit expected, DecimalConvention convention) {
+        BigDecimal size = read.value().abs();
+        return new Read(
+                size, read.echo() + ", read as " + print(shown(size), expected, convention));
+    }
+
+    private static Reading readSigned(String typed, Unit expected, DecimalConvention convention) {
         if (typed.length() > LONGEST) {
             return new Unreadable("More than " + LONGEST + " characters are no number.");
         }
@@ -66,9 +93,12 @@ public final class TypedNumber {
         if (unit.equals(expected)) {
             return asTyped;
         }
-        var shown = converted.round(new MathContext(6));
-        String sign = shown.compareTo(converted) == 0 ? " = " : " ≈ ";
-        return asTyped + sign + print(shown.stripTrailingZeros(), expected, convention);
+        String sign = shown(converted).compareTo(converted) == 0 ? " = " : " ≈ ";
+        return asTyped + sign + print(shown(converted), expected, convention);
+    }
+
+    private static BigDecimal shown(BigDecimal value) {
+        return value.round(SHOWN).stripTrailingZeros();
     }
 
     private static String print(BigDecimal value, Unit unit, DecimalConvention convention) {
@@ -82,6 +112,11 @@ public final class TypedNumber {
     }
 
     private static String noNumber(String typed, Unit expected) {
+        Optional<String> inexact = VulgarFraction.findInexact(typed);
+        if (inexact.isPresent()) {
+            return "%s has no exact decimal. Write as many decimals as you need, such as %s."
+                    .formatted(inexact.get(), expected.print("0.33"));
+        }
         return typed.isBlank()
                 ? "Nothing was typed; the answer is %s.".formatted(wanted(expected))
                 : "“%s” is no number. Write it like %s or %s."

@@ -4,6 +4,7 @@ import org.groundline.bank.Shown;
 import org.groundline.error.Refusal;
 import org.groundline.measure.DecimalConvention;
 import org.groundline.measure.Reading;
+import org.groundline.measure.Sign;
 import org.groundline.measure.TypedNumber;
 import org.groundline.measure.Units;
 
@@ -44,7 +45,11 @@ public record AnswerReading(String text, String echo) {
     }
 
     private static AnswerReading number(Shown.Number shown, String raw, Locale language) {
-        return switch (TypedNumber.read(raw, Units.get(shown.unit()), convention(language))) {
+        return switch (TypedNumber.read(
+                raw,
+                Units.get(shown.unit()),
+                convention(language),
+                shown.signed() ? Sign.COUNTS : Sign.NONE)) {
             case Reading.Unreadable(String why) -> throw new Refusal.Invalid("answer", why);
             case Reading.Read(BigDecimal value, String echo) ->
                     new AnswerReading(plain(value), echo);

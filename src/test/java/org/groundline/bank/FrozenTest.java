@@ -13,7 +13,8 @@ import java.util.Map;
 class FrozenTest {
     private static final Belief BELIEF =
             new Belief("wind-ignored", "this leaves the wind out", "The wind counts.");
-    private static final Shown.Number NUMBER = new Shown.Number("How far, “over ground”?", "m");
+    private static final Shown.Number NUMBER =
+            new Shown.Number("How far, “over ground”?", "m", true);
     private static final Shown.Choice CHOICE = new Shown.Choice("Which?", List.of("x", "y", "z"));
     private static final Key.Choice CHOICE_KEY =
             new Key.Choice(
@@ -95,6 +96,8 @@ class FrozenTest {
         String belief =
                 "{'id':'wind-ignored','feedback':'this leaves the wind out',"
                         + "'right':'The wind counts.'}";
+        String number =
+                "{'kind':'number','stem':'How far, “over ground”?','unit':'m','signed':true}";
         String choice = "{'kind':'choice','stem':'Which?','options':['x','y','z']}";
         String choiceKey =
                 "{'kind':'choice','letter':'B','beliefs':{'A':BELIEF,'C':BELIEF},"
@@ -105,6 +108,7 @@ class FrozenTest {
                         + "'highest':'5385.6','step':0}],'steps':['Ground speed is 23 km/h.'],"
                         + "'rationale':'So you get 3150 m.',"
                         + "'sources':['Common practice, no source']}";
+        assertThat(Frozen.write(NUMBER)).isEqualTo(quoted(number));
         assertThat(Frozen.write(CHOICE)).isEqualTo(quoted(choice));
         assertThat(Frozen.write(CHOICE_KEY)).isEqualTo(quoted(choiceKey.replace("BELIEF", belief)));
         assertThat(Frozen.write(NUMBER_KEY)).isEqualTo(quoted(numberKey.replace("BELIEF", belief)));
@@ -112,7 +116,8 @@ class FrozenTest {
 
     @Test
     void theOrderOfKeysDoesNotMatter() {
-        String turned = "{'unit':'m','stem':'How far, “over ground”?','kind':'number'}";
+        String turned =
+                "{'signed':true,'unit':'m','stem':'How far, “over ground”?','kind':'number'}";
         assertThat(Frozen.readShown(quoted(turned))).isEqualTo(NUMBER);
     }
 

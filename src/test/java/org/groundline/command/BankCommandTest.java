@@ -177,6 +177,36 @@ class BankCommandTest {
     }
 
     @Test
+    void sampleShowsANumberAsAChoice() {
+        String id = "glide-distance-in-wind";
+        Run run = run("sample", id, "--bank", SOUND, "--seed", "5", "--form", "choice");
+        assertThat(run.out())
+                .containsPattern(
+                        "  A  \\d+\u202Fm\\R  B  \\d+\u202Fm\\R  C  \\d+\u202Fm\\R  key: A")
+                .contains("  mistake: B, this leaves the wind out")
+                .contains("  mistake: C, this adds the headwind");
+        assertThat(run("sample", id, "--bank", SOUND, "--form", "spoken").exit()).isEqualTo(2);
+    }
+
+    @Test
+    void sampleSaysWhereThereIsNoChoice() {
+        SmallBank bank =
+                SmallBank.copiedTo(folder)
+                        .replace(
+                                "AER/AER-2-glide.yaml",
+                                "      - misconception: wind-added\n"
+                                        + "        formula: height * glide_ratio * (airspeed + wind)"
+                                        + " / airspeed\n",
+                                "");
+        String at = bank.folder().toString();
+        Run run = run("sample", "glide-distance-in-wind", "--form", "choice", "--bank", at);
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err())
+                .contains(
+                        "seed 1: no choice, as fewer than two mistakes are apart for these values");
+    }
+
+    @Test
     void evaluateTellsTheDecisionForGivenValues() throws Exception {
         String given = "glide_ratio=8,height=300 m,distance=2 km,reserve=80 m";
         String id = "does-it-reach-the-field";

@@ -39,7 +39,18 @@ class TypedNumberTest {
                 "+12 m|12",
                 "12 m.|12",
                 "1000 ft|304.8",
-                "0,3 NM|555.6"
+                "0,3 NM|555.6",
+                "½|0.5",
+                "¼ m|0.25",
+                "¾|0.75",
+                "⅛|0.125",
+                "⅜|0.375",
+                "⅝|0.625",
+                "⅞|0.875",
+                "1½|1.5",
+                "1 ½ km|1500",
+                "-1½|-1.5",
+                "1200¼|1200.25"
             })
     void theUsualWaysToTypeANumberAreRead(String typed, BigDecimal value) {
         for (var convention : DecimalConvention.values()) {
@@ -69,6 +80,22 @@ class TypedNumberTest {
                 .isEqualTo("38\u202Fkm/h ≈ 10.5556\u202Fm/s");
     }
 
+    @ParameterizedTest(name = "{0} is echoed {2}")
+    @CsvSource({
+        "-1.2, 1.2, '−1.2 m/s, read as 1.2 m/s'",
+        "−4.32 km/h, 1.2, '−4.32 km/h = −1.2 m/s, read as 1.2 m/s'",
+        "1.2, 1.2, 1.2 m/s",
+        "-0, 0, 0 m/s"
+    })
+    void whereNoSignCountsAMinusIsLeftOutAndThatIsEchoed(
+            String typed, BigDecimal value, String echo) {
+        var unit = Units.get("m/s");
+        var reading = TypedNumber.read(typed, unit, DecimalConvention.DOT, Sign.NONE);
+        assertThat(((Read) reading).value()).isEqualByComparingTo(value);
+        assertThat(((Read) reading).echo())
+                .isEqualTo(echo.replaceAll("(?<=\\d) (?=[mk])", "\u202F"));
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"8.8", "8,8", "8.8:1", "8.8 : 1", "8.8 to 1", "880 %"})
     void aGlideRatioIsReadInItsUsualForms(String typed) {
@@ -95,6 +122,12 @@ class TypedNumberTest {
                 "--5|is no number",
                 "m|is no number",
                 "٣٠|is no number",
+                "⅓|⅓ has no exact decimal. Write as many decimals as you need, such as 0.33",
+                "1 ⅔ km|⅔ has no exact decimal",
+                "1.5½|is no number",
+                "½½|is no number",
+                "1  ½|is no number",
+                "½ 1|is no number",
                 "5 furlongs|“furlongs” is no unit",
                 "5 km km|“km km” is no unit",
                 "5 kg|“kg” is a mass (kg), but the answer is a length in m"

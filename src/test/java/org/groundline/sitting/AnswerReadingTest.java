@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Locale;
 
 class AnswerReadingTest {
-    private static final Shown METRES = new Shown.Number("How far?", "m");
+    private static final Shown METRES = new Shown.Number("How far?", "m", true);
     private static final Shown CHOICE = new Shown.Choice("Which?", List.of("one", "two", "three"));
 
     @ParameterizedTest
@@ -30,6 +30,15 @@ class AnswerReadingTest {
             })
     void aNumberIsReadInTheItemsUnit(String raw, String reading) {
         assertThat(AnswerReading.of(METRES, raw, Locale.ENGLISH).text()).isEqualTo(reading);
+    }
+
+    @Test
+    void aMinusCountsUnlessTheItemHasNoSign() {
+        Shown sink = new Shown.Number("How fast down?", "m/s", false);
+        AnswerReading unsigned = AnswerReading.of(sink, "-1.2", Locale.ENGLISH);
+        assertThat(unsigned.text()).isEqualTo("1.2");
+        assertThat(unsigned.echo()).isEqualTo("−1.2\u202Fm/s, read as 1.2\u202Fm/s");
+        assertThat(AnswerReading.of(METRES, "-1.2", Locale.ENGLISH).text()).isEqualTo("-1.2");
     }
 
     @ParameterizedTest

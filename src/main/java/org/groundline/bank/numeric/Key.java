@@ -8,15 +8,17 @@ import java.math.BigDecimal;
 
 /// How a computed answer is printed and which typed answers are accepted.
 ///
+/// @param signed whether a typed minus counts
 /// @param slips those that are looked for in a wrong answer
-record Key(Unit unit, Rounding rounding, Tolerance tolerance, Range range, Slips slips)
+record Key(
+        Unit unit, Rounding rounding, Tolerance tolerance, Range range, boolean signed, Slips slips)
         implements Goal {
     static final String AT = "answer";
 
     private static final int UNROUNDED_DIGITS = 5;
 
-    Key(Unit unit, Rounding rounding, Tolerance tolerance, Range range) {
-        this(unit, rounding, tolerance, range, Slips.at(unit));
+    Key(Unit unit, Rounding rounding, Tolerance tolerance, Range range, boolean signed) {
+        this(unit, rounding, tolerance, range, signed, Slips.at(unit));
     }
 
     @Override

@@ -14,6 +14,7 @@ import java.util.regex.Pattern;
 /// Reads how a template's answer is printed and compared.
 final class KeyReader {
     private static final Pattern PERCENT = Pattern.compile("(?<share>[0-9.]+) ?%");
+    private static final String NO_SIGN = "none";
     private static final double WIDEST = 0.2;
     private static final double USUAL = 0.02;
 
@@ -31,12 +32,35 @@ final class KeyReader {
         Optional<Unit> unit = DrawReader.unit("answer.unit", source.unit(), faults);
         Optional<Rounding> rounding = rounding(source);
         Optional<Range> range = Range.read("answer.between", source.between(), faults);
+        checkSign(source.sign(), range);
         if (unit.isEmpty() || rounding.isEmpty() || range.isEmpty()) {
             return Optional.empty();
         }
         double halfDigit = rounding.get().step().doubleValue() / 2;
         return tolerance(source.tolerance(), unit.get(), halfDigit)
-                .map(tolerance -> new Key(unit.get(), rounding.get(), tolerance, range.get()));
+                .map(
+                        t ->
+                                new Key(
+                                        unit.get(),
+                                        rounding.get(),
+                                        t,
+                                        range.get(),
+                                        source.sign().isEmpty()));
+    }
+
+    /// What has no sign is never below zero, or a right answer would be read as another.
+    private void checkSign(Optional<String> sign, Optional<Range> range) {
+        if (sign.filter(text -> !text.equals(NO_SIGN)).isPresent()) {
+            faults.add(
+                    "answer.sign",
+                    "“%s” is no sign".formatted(sign.get()),
+                    "write none where the answer is positive by convention, or leave it out");
+        } else if (sign.isPresent() && range.filter(r -> r.least() < 0).isPresent()) {
+            faults.add(
+                    "answer.sign",
+                    "there is no sign, yet the plausible range begins below zero",
+                    "let the range begin at zero or above, or leave the sign out");
+        }
     }
 
     private Optional<Rounding> rounding(AnswerSource source) {

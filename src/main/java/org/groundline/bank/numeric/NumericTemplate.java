@@ -65,6 +65,15 @@ public final class NumericTemplate {
                         .formatted(parts.id(), seed, TRIES));
     }
 
+    /// The question of [#pose] with options instead of a number to be typed; empty where the values
+    /// drawn leave fewer than two mistakes to choose from.
+    public Optional<PosedChoice> poseAsChoice(long seed) {
+        return switch (pose(seed)) {
+            case PosedNumber number -> ChoiceForm.of(number);
+            case PosedChoice choice -> Optional.of(choice);
+        };
+    }
+
     /// A space too large to be examined as a whole may hold a rare case without a (plausible)
     /// answer: that one is never posed, and neither is one that is too close to call.
     private Optional<Instance> find(double[] values) {

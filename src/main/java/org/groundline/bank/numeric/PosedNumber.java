@@ -11,6 +11,7 @@ import java.util.Map;
 ///
 /// @param drawn the drawn values as printed, by name
 /// @param unit the symbol of the answer's unit, empty for a plain number
+/// @param signed whether a typed minus counts
 /// @param answer the key as printed
 /// @param lowest the lowest accepted answer
 /// @param highest the highest accepted answer
@@ -21,6 +22,7 @@ public record PosedNumber(
         Map<String, String> drawn,
         String stem,
         String unit,
+        boolean signed,
         BigDecimal answer,
         BigDecimal lowest,
         BigDecimal highest,

@@ -20,6 +20,7 @@ record Posing(Parts parts) {
                 drawn,
                 parts.stem().with(drawn),
                 key.unit().symbol(),
+                key.signed(),
                 key.printed(instance.answer()),
                 accepted.lowest(),
                 accepted.highest(),

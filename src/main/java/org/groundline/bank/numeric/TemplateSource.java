@@ -63,6 +63,7 @@ public record TemplateSource(
     /// @param round the step of the printed answer, in its unit
     /// @param side `down`, `up` or `nearest`
     /// @param tolerance `2 %` of the unrounded value, or an absolute value in the answer's unit
+    /// @param sign `none` for what is positive by convention: a typed minus does not count
     /// @param mistakes what wrong ideas compute instead
     public record AnswerSource(
             String formula,
@@ -70,6 +71,7 @@ public record TemplateSource(
             Optional<String> round,
             Optional<String> side,
             Optional<String> tolerance,
+            Optional<String> sign,
             List<String> between,
             List<MistakeSource> mistakes)
             implements AskedSource {

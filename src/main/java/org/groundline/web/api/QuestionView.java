@@ -19,7 +19,7 @@ record QuestionView(
             case Shown.Choice(String stem, List<String> options) ->
                     new QuestionView(
                             "choice", stem, Optional.of(lettered(options)), Optional.empty());
-            case Shown.Number(String stem, String unit) ->
+            case Shown.Number(String stem, String unit, boolean signed) ->
                     new QuestionView("number", stem, Optional.empty(), Optional.of(unit));
         };
     }

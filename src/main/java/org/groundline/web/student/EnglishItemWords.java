@@ -26,7 +26,7 @@ record EnglishItemWords() implements ItemWords {
 
     @Override
     public String readAs(String echo) {
-        return "Read as " + echo + ".";
+        return "Your answer: " + echo + ".";
     }
 
     @Override

@@ -47,6 +47,13 @@ class PosingTest {
     }
 
     @Test
+    void anItemTellsWhetherASignCounts() {
+        assertThat(posedWith("40", "8", "10", "500").signed()).isTrue();
+        var without = new SourceBuilder().sign("none");
+        assertThat(posedWith(without, "40", "8", "10", "500").signed()).isFalse();
+    }
+
+    @Test
     void theToleranceIsHalfAsWideOnTheUnsafeSide() {
         assertAccepted(new SourceBuilder().side("down"), "2940", "3030");
         assertAccepted(new SourceBuilder().side("up"), "2970", "3060");

@@ -106,6 +106,7 @@ final class ShippedTemplates {
                 answer.find("round"),
                 answer.find("side"),
                 answer.find("tolerance"),
+                answer.find("sign"),
                 answer.get("between").texts(),
                 node.get("mistakes").list().stream()
                         .map(

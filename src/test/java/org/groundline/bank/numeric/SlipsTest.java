@@ -124,7 +124,7 @@ class SlipsTest {
     private static Key key(String symbol, double share) {
         Unit unit = Units.get(symbol);
         var rounding = new Rounding(new BigDecimal("0.01"), Side.NEAREST);
-        return new Key(unit, rounding, new Tolerance(share, 0, 0.005), new Range(-1e6, 1e6));
+        return new Key(unit, rounding, new Tolerance(share, 0, 0.005), new Range(-1e6, 1e6), true);
     }
 
     private static List<MistakeRange> ranges(String symbol, double answer, double share) {

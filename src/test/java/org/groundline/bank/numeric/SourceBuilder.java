@@ -30,6 +30,7 @@ final class SourceBuilder {
     private Optional<String> round = Optional.of("50");
     private Optional<String> side = Optional.of("down");
     private Optional<String> tolerance = Optional.of("2 %");
+    private Optional<String> sign = Optional.empty();
     private List<String> bounds = List.of();
     private List<OptionSource> options = List.of();
     private List<String> between = List.of("200", "8000");
@@ -146,6 +147,11 @@ final class SourceBuilder {
         return this;
     }
 
+    SourceBuilder sign(String text) {
+        sign = Optional.of(text);
+        return this;
+    }
+
     SourceBuilder between(String... ends) {
         between = List.of(ends);
         return this;
@@ -165,7 +171,7 @@ final class SourceBuilder {
 
     private AskedSource asked() {
         return options.isEmpty()
-                ? new AnswerSource(formula, unit, round, side, tolerance, between, mistakes)
+                ? new AnswerSource(formula, unit, round, side, tolerance, sign, between, mistakes)
                 : new DecideSource(formula, unit, tolerance, bounds, between, options);
     }
 

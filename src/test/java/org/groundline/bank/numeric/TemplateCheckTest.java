@@ -216,6 +216,15 @@ class TemplateCheckTest {
     }
 
     @Test
+    void whatHasNoSignIsNeverBelowZero() {
+        assertFault(new SourceBuilder().sign("plus"), "answer.sign", "“plus” is no sign");
+        assertFault(
+                new SourceBuilder().sign("none").between("-10", "8000"),
+                "answer.sign",
+                "the plausible range begins below zero");
+    }
+
+    @Test
     void allFaultsOfAStageAreToldAtOnce() {
         var faults = faultsOf(new SourceBuilder().round("x").unit("y").stem("{z}"));
         assertThat(faults).extracting(Fault::at).contains("answer.round", "answer.unit", "stem");

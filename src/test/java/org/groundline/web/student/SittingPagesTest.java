@@ -196,7 +196,7 @@ class SittingPagesTest {
         send(ada, sitting, form(ada, sitting, item).with("answer", "1,3 km"));
         assertThat(form(ada, sitting, item).html())
                 .contains("value=\"1,3 km\"")
-                .contains("Read as 1.3\u202Fkm = 1300\u202Fm.");
+                .contains("Your answer: 1.3\u202Fkm = 1300\u202Fm.");
     }
 
     @Test
