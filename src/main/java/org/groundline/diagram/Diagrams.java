@@ -8,7 +8,8 @@ import java.util.stream.Stream;
 public final class Diagrams {
     private static final List<Diagram> ALL =
             Stream.of(
-                            GlidePath.kind())
+                            GlidePath.kind(),
+                            PolarTangent.kind())
                     .map(Diagram::new)
                     .toList();
 
