@@ -9,7 +9,8 @@ public final class Diagrams {
     private static final List<Diagram> ALL =
             Stream.of(
                             GlidePath.kind(),
-                            PolarTangent.kind())
+                            PolarTangent.kind(),
+                            WindTriangle.kind())
                     .map(Diagram::new)
                     .toList();
 
