@@ -10,7 +10,9 @@ public final class Diagrams {
             Stream.of(
                             GlidePath.kind(),
                             PolarTangent.kind(),
-                            WindTriangle.kind())
+                            WindTriangle.kind(),
+                            ForcesInGlide.kind(),
+                            ForcesInTurn.kind())
                     .map(Diagram::new)
                     .toList();
 
