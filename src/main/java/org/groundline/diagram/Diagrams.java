@@ -12,7 +12,9 @@ public final class Diagrams {
                             PolarTangent.kind(),
                             WindTriangle.kind(),
                             ForcesInGlide.kind(),
-                            ForcesInTurn.kind())
+                            ForcesInTurn.kind(),
+                            CircleFromAbove.kind(),
+                            ReserveDescent.kind())
                     .map(Diagram::new)
                     .toList();
 
