@@ -1,5 +1,7 @@
 package org.groundline.diagram;
 
+import org.groundline.theory.StandardAtmosphere;
+
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -14,7 +16,12 @@ public final class Diagrams {
                             ForcesInGlide.kind(),
                             ForcesInTurn.kind(),
                             CircleFromAbove.kind(),
-                            ReserveDescent.kind())
+                            ReserveDescent.kind(),
+                            pressure().kind(),
+                            temperature().kind(),
+                            density().kind(),
+                            CloudBaseRise.kind(),
+                            AltimeterSetting.kind())
                     .map(Diagram::new)
                     .toList();
 
@@ -26,5 +33,41 @@ public final class Diagrams {
 
     public static List<Diagram> list() {
         return ALL;
+    }
+
+    private static AtmosphereProfile pressure() {
+        return new AtmosphereProfile(
+                Motif.PRESSURE_PROFILE,
+                Term.PRESSURE,
+                "hPa",
+                4,
+                400,
+                1100,
+                100,
+                StandardAtmosphere::pressure);
+    }
+
+    private static AtmosphereProfile temperature() {
+        return new AtmosphereProfile(
+                Motif.TEMPERATURE_PROFILE,
+                Term.TEMPERATURE,
+                "°C",
+                3,
+                -30,
+                20,
+                10,
+                StandardAtmosphere::temperature);
+    }
+
+    private static AtmosphereProfile density() {
+        return new AtmosphereProfile(
+                Motif.DENSITY_PROFILE,
+                Term.DENSITY,
+                "kg/m³",
+                4,
+                0.6,
+                1.3,
+                0.1,
+                StandardAtmosphere::density);
     }
 }
