@@ -75,6 +75,20 @@ class ArchitectureTest {
                     .allowEmptyShould(true);
 
     @ArchTest
+    static final ArchRule DRAWINGS_KNOW_ONLY_WHAT_THEY_ARE_COMPUTED_FROM =
+            classes()
+                    .that(resideInAPackage(packageOf("diagram")))
+                    .should()
+                    .onlyDependOnClassesThat(
+                            resideInAnyPackage(
+                                    "java..",
+                                    "org.jspecify..",
+                                    packageOf("measure"),
+                                    packageOf("theory"),
+                                    packageOf("formulary"),
+                                    packageOf("diagram")));
+
+    @ArchTest
     static final ArchRule ONLY_REPOSITORIES_KNOW_TABLES =
             noClasses()
                     .that(

@@ -1,0 +1,7 @@
+package org.groundline.diagram;
+
+/// Draws one motif.
+@FunctionalInterface
+interface Drawer {
+    void draw(Plate plate);
+}
