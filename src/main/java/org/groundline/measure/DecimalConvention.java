@@ -11,6 +11,11 @@ public enum DecimalConvention {
         this.mark = mark;
     }
 
+    /// The other one.
+    DecimalConvention other() {
+        return this == DOT ? COMMA : DOT;
+    }
+
     public char mark() {
         return mark;
     }

@@ -18,7 +18,7 @@ final class Numeral {
 
     /// 1.200 and 1,200: a group or decimals, as the language has it. 0.200 and 1200.500 are
     /// neither.
-    private static final Pattern AMBIGUOUS = Pattern.compile("[1-9]\\d{0,2}([.,])\\d{3}");
+    static final Pattern AMBIGUOUS = Pattern.compile("[1-9]\\d{0,2}([.,])\\d{3}");
 
     private static final Pattern PLAIN = Pattern.compile("\\d+(?:[.,]\\d+)?|[.,]\\d+");
 

@@ -5,6 +5,7 @@ import org.groundline.measure.Reading.Unreadable;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
@@ -17,6 +18,10 @@ public final class TypedNumber {
     public static final int LONGEST = 64;
 
     private static final MathContext SHOWN = new MathContext(6);
+
+    /// Three decimals could be a group of a thousand; four could not.
+    private static final int CERTAIN_DECIMALS = 4;
+
     private static final Pattern SPACES = Pattern.compile("[\\s\\u00A0\\u2007\\u2009\\u202F]");
     private static final Pattern HYPHENS = Pattern.compile("[\\u2010-\\u2013\\u2212]");
     private static final Pattern APOSTROPHES = Pattern.compile("[’ʼ`´]");
@@ -42,6 +47,47 @@ public final class TypedNumber {
                             ? unsigned(read, expected, convention)
                             : read;
         };
+    }
+
+    /// The two numbers that the text could be, as it could where somebody types 1.200: the one that
+    /// the language decides for, then the other. Empty where there is but one.
+    ///
+    /// Each is written so that it reads as itself.
+    public static List<Way> findWays(
+            String typed, Unit expected, DecimalConvention convention, Sign sign) {
+        return read(typed, expected, convention, sign) instanceof Read taken
+                        && read(typed, expected, convention.other(), sign) instanceof Read other
+                        && taken.value().compareTo(other.value()) != 0
+                ? List.of(
+                        way(typed, expected, convention, convention),
+                        way(typed, expected, convention.other(), convention))
+                : List.of();
+    }
+
+    /// Whether a text has digits that could be two numbers, at a first look.
+    public static boolean hasUnclearDigits(String typed) {
+        return Numeral.AMBIGUOUS.matcher(typed).find();
+    }
+
+    /// One of two numbers that a text could be.
+    ///
+    /// @param label for the person, such as "1.2 km"
+    /// @param text to be typed instead, which could be no other number
+    public record Way(String label, String text) {}
+
+    private static Way way(
+            String typed, Unit expected, DecimalConvention reading, DecimalConvention printing) {
+        var parts = PARTS.matcher(plain(typed));
+        if (!parts.matches()) {
+            throw new IllegalArgumentException("no number: " + typed);
+        }
+        var size = Numeral.read(parts.group("digits"), reading).orElseThrow().stripTrailingZeros();
+        var value = parts.group("sign").equals("-") ? size.negate() : size;
+        var unit = Units.find(parts.group("unit")).filter(u -> !u.symbol().isEmpty());
+        var whole = value.setScale(Math.max(0, value.scale()));
+        var certain = value.scale() > 0 ? value.setScale(CERTAIN_DECIMALS) : whole;
+        Unit shown = unit.orElse(expected);
+        return new Way(print(whole, shown, printing), print(certain, shown, printing));
     }
 
     private static Read unsigned(Read read, Unit expected, DecimalConvention convention) {

@@ -6,10 +6,12 @@ import org.groundline.measure.DecimalConvention;
 import org.groundline.measure.Reading;
 import org.groundline.measure.Sign;
 import org.groundline.measure.TypedNumber;
+import org.groundline.measure.TypedNumber.Way;
 import org.groundline.measure.Units;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.List;
 import java.util.Locale;
 
 /// What the program makes of what a student gave: a letter, or a decimal in the item's unit.
@@ -44,16 +46,34 @@ public record AnswerReading(String text, String echo) {
         return new AnswerReading(raw, raw);
     }
 
+    /// The two numbers that an answer such as 1.200 could be; empty where there is but one, or
+    /// none.
+    public static List<Way> findWays(Shown shown, String raw, Locale language) {
+        return switch (shown) {
+            case Shown.Choice choice -> List.of();
+            case Shown.Number number ->
+                    TypedNumber.findWays(
+                            raw, Units.get(number.unit()), convention(language), sign(number));
+        };
+    }
+
     private static AnswerReading number(Shown.Number shown, String raw, Locale language) {
         return switch (TypedNumber.read(
-                raw,
-                Units.get(shown.unit()),
-                convention(language),
-                shown.signed() ? Sign.COUNTS : Sign.NONE)) {
+                raw, Units.get(shown.unit()), convention(language), sign(shown))) {
             case Reading.Unreadable(String why) -> throw new Refusal.Invalid("answer", why);
             case Reading.Read(BigDecimal value, String echo) ->
-                    new AnswerReading(plain(value), echo);
+                    new AnswerReading(plain(value), certain(shown, raw, language, echo));
         };
+    }
+
+    /// The echo; where the language decided, it also says which number was not taken.
+    private static String certain(Shown shown, String raw, Locale language, String echo) {
+        List<Way> ways = findWays(shown, raw, language);
+        return ways.isEmpty() ? echo : echo + ", not " + ways.getLast().label();
+    }
+
+    private static Sign sign(Shown.Number shown) {
+        return shown.signed() ? Sign.COUNTS : Sign.NONE;
     }
 
     private static String plain(BigDecimal value) {

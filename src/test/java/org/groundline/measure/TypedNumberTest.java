@@ -72,6 +72,36 @@ class TypedNumberTest {
         assertThat(read.echo()).isEqualTo(echo.replace(' ', '\u202F'));
     }
 
+    @ParameterizedTest(name = "{0} with a decimal {1} is {2} or {3}")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "1.200|DOT|1.2 m = 1.2000 m|1200 m = 1200 m",
+                "1.200|COMMA|1200 m = 1200 m|1,2 m = 1,2000 m",
+                "1,234|DOT|1234 m = 1234 m|1.234 m = 1.2340 m",
+                "-2.500 km|DOT|−2.5 km = −2.5000 km|−2500 km = −2500 km",
+                "1.000|DOT|1 m = 1 m|1000 m = 1000 m"
+            })
+    void whatCouldBeTwoNumbersIsOfferedInBothWaysThatAreCertain(
+            String typed, DecimalConvention convention, String taken, String other) {
+        var ways = TypedNumber.findWays(typed, METRE, convention, Sign.COUNTS);
+        assertThat(ways)
+                .extracting(way -> (way.label() + " = " + way.text()).replace('\u202F', ' '))
+                .containsExactly(taken, other);
+        for (var way : ways) {
+            assertThat(TypedNumber.findWays(way.text(), METRE, convention, Sign.COUNTS)).isEmpty();
+        }
+        assertThat(read(ways.getFirst().text(), METRE, convention).value())
+                .isEqualByComparingTo(read(typed, METRE, convention).value());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"1200", "1.2", "0.200", "1.200,5", "1 200", "1.2000", "x", "", "1½"})
+    void whatIsOneNumberOrNoneHasNoOtherWay(String typed) {
+        assertThat(TypedNumber.findWays(typed, METRE, DecimalConvention.DOT, Sign.COUNTS))
+                .isEmpty();
+    }
+
     @Test
     void aConvertedUnitIsEchoedWithBoth() {
         assertThat(read("5,3 km", METRE, DecimalConvention.COMMA).echo())

@@ -41,6 +41,15 @@ class AnswerReadingTest {
         assertThat(AnswerReading.of(METRES, "-1.2", Locale.ENGLISH).text()).isEqualTo("-1.2");
     }
 
+    @Test
+    void whereTheLanguageDecidedTheEchoNamesTheOtherNumber() {
+        assertThat(AnswerReading.of(METRES, "1.200", Locale.ENGLISH).echo())
+                .isEqualTo("1.200\u202Fm, not 1200\u202Fm");
+        assertThat(AnswerReading.of(METRES, "1.200", Locale.GERMAN).echo())
+                .isEqualTo("1200\u202Fm, not 1,2\u202Fm");
+        assertThat(AnswerReading.findWays(CHOICE, "A", Locale.ENGLISH)).isEmpty();
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {

@@ -1,10 +1,12 @@
 package org.groundline.web.student;
 
+import org.groundline.measure.TypedNumber.Way;
 import org.groundline.school.School;
 import org.groundline.sitting.AnswerReading;
 import org.groundline.sitting.Item;
 import org.groundline.sitting.KeptAnswer;
 
+import java.util.List;
 import java.util.Locale;
 
 /// What an answer that was kept looks like on a page.
@@ -17,7 +19,15 @@ final class Answered {
 
     /// What the program read in it, such as "5.3 km = 5300 m".
     static String reading(School school, Item item, KeptAnswer answer) {
-        Locale language = Locale.forLanguageTag(school.language());
-        return AnswerReading.of(item.shown(), answer.raw(), language).echo();
+        return AnswerReading.of(item.shown(), answer.raw(), language(school)).echo();
+    }
+
+    /// The two numbers that an answer could be; empty where it is clear.
+    static List<Way> findWays(School school, Item item, String raw) {
+        return AnswerReading.findWays(item.shown(), raw, language(school));
+    }
+
+    private static Locale language(School school) {
+        return Locale.forLanguageTag(school.language());
     }
 }

@@ -1,6 +1,7 @@
 package org.groundline.web.student;
 
 import org.groundline.bank.Shown;
+import org.groundline.measure.TypedNumber.Way;
 import org.groundline.web.request.Markdown;
 
 import java.util.List;
@@ -14,6 +15,7 @@ import java.util.stream.IntStream;
 /// @param given what stands in the answer's place
 /// @param reading what the program read, such as "5.3 km = 5300 m"; empty where nothing was kept
 /// @param message why the last answer was refused; empty where none was
+/// @param ways the numbers that the answer could be, to choose from; empty where it is clear
 public record AskedItem(
         ItemWords words,
         String stem,
@@ -21,9 +23,11 @@ public record AskedItem(
         String unit,
         String given,
         String reading,
-        String message) {
+        String message,
+        List<Way> ways) {
     public AskedItem {
         options = List.copyOf(options);
+        ways = List.copyOf(ways);
     }
 
     /// An option.
@@ -32,8 +36,21 @@ public record AskedItem(
     public record Choice(String letter, String text) {}
 
     /// What stands in the answer's place, and what is to be said about it.
-    record Given(String text, String reading, String message) {
+    record Given(String text, String reading, String message, List<Way> ways) {
         static final Given NOTHING = new Given("", "", "");
+
+        Given {
+            ways = List.copyOf(ways);
+        }
+
+        Given(String text, String reading, String message) {
+            this(text, reading, message, List.of());
+        }
+
+        /// An answer that could be two numbers.
+        static Given unclear(String text, List<Way> ways) {
+            return new Given(text, "", "", ways);
+        }
     }
 
     static AskedItem of(ItemWords words, Shown shown, Given given) {
@@ -50,7 +67,8 @@ public record AskedItem(
                 unit,
                 given.text(),
                 given.reading(),
-                given.message());
+                given.message(),
+                given.ways());
     }
 
     static List<Choice> choices(Shown.Choice shown) {
@@ -66,6 +84,16 @@ public record AskedItem(
     /// Whether a letter is to be chosen.
     public boolean choosing() {
         return !options.isEmpty();
+    }
+
+    /// Whether the student is to say which of two numbers was meant.
+    public boolean unclear() {
+        return !ways.isEmpty();
+    }
+
+    /// "You typed 1.200: is that 1.2 m or 1200 m?"
+    public String whichOfTwo() {
+        return words.whichOfTwo(given, ways.getFirst().label(), ways.getLast().label());
     }
 
     /// Whether the last answer was refused.

@@ -30,6 +30,16 @@ record EnglishItemWords() implements ItemWords {
     }
 
     @Override
+    public String whichOfTwo(String typed, String one, String other) {
+        return "You typed " + typed + ": is that " + one + " or " + other + "?";
+    }
+
+    @Override
+    public String typeAnew() {
+        return "Type it anew";
+    }
+
+    @Override
     public String practiceOf(String topic) {
         return "Practice: " + topic;
     }

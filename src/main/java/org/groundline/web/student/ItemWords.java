@@ -14,6 +14,11 @@ public interface ItemWords {
 
     String readAs(String echo);
 
+    /// Asks which of two numbers was meant.
+    String whichOfTwo(String typed, String one, String other);
+
+    String typeAnew();
+
     String practiceOf(String topic);
 
     String answer();

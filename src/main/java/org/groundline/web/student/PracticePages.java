@@ -4,6 +4,8 @@ import io.javalin.http.Context;
 
 import org.groundline.bank.Module;
 import org.groundline.error.Refusal;
+import org.groundline.measure.TypedNumber;
+import org.groundline.measure.TypedNumber.Way;
 import org.groundline.school.Action;
 import org.groundline.school.Actor;
 import org.groundline.sitting.Practices.Explained;
@@ -15,6 +17,7 @@ import org.groundline.web.request.Frame;
 import org.groundline.web.request.Routes;
 import org.groundline.web.student.AskedItem.Given;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
@@ -44,12 +47,29 @@ final class PracticePages {
         requireTopic(ctx);
         AnswerForm form = AnswerForm.of(ctx);
         UUID sitting = form.sitting().orElseThrow(PracticePages::noSitting);
+        if (asksBack(ctx, actor, form)) {
+            return;
+        }
         try {
             doors.practices().answer(actor, sitting, form.given(doors.foundation().now()));
             toExplained(ctx, actor, sitting, form.item());
         } catch (Refusal.Invalid | Refusal.Conflict | Refusal.Mismatch | Refusal.Busy e) {
             again(ctx, actor, sitting, form, e);
         }
+    }
+
+    /// Asks which number was meant before an answer that could be two is kept.
+    private boolean asksBack(Context ctx, Actor actor, AnswerForm form) {
+        if (!TypedNumber.hasUnclearDigits(form.answer())) {
+            return false;
+        }
+        PracticeItem waiting = doors.practices().next(actor, ctx.pathParam("topic"));
+        List<Way> ways = Answered.findWays(actor.school(), waiting.item(), form.answer());
+        boolean asks = waiting.item().id().equals(form.item()) && !ways.isEmpty();
+        if (asks) {
+            render(ctx, actor, waiting, Given.unclear(form.answer().strip(), ways));
+        }
+        return asks;
     }
 
     private void requireTopic(Context ctx) {

@@ -97,8 +97,9 @@ final class SittingPages {
                         .orElseThrow(() -> new Refusal.NotFound("This test has no such question."));
         form.flag().ifPresent(f -> doors.sittings().flag(actor, sittingId(ctx), item.id(), f));
         try {
-            saveIfNew(actor, open, form, arrived);
-            move(ctx, open, item, form.go());
+            boolean saved = saveIfNew(actor, open, form, arrived);
+            boolean unclear = !Answered.findWays(actor.school(), item, form.answer()).isEmpty();
+            move(ctx, open, item, saved && unclear ? AnswerForm.Go.STAY : form.go());
         } catch (Refusal.Invalid | Refusal.Conflict | Refusal.Mismatch | Refusal.Busy e) {
             ctx.status(Errors.statusOf(e));
             OpenSitting now = doors.sittings().open(actor, sittingId(ctx));
@@ -107,12 +108,13 @@ final class SittingPages {
         }
     }
 
-    /// Saves an answer unless it is what this seat saved before, or there is none.
-    private void saveIfNew(Actor actor, OpenSitting open, AnswerForm form, Instant arrived) {
+    /// Saves an answer unless it is what this seat saved before, or there is none; says whether it
+    /// did. Who moves on from one that could be two numbers first sees how it was read.
+    private boolean saveIfNew(Actor actor, OpenSitting open, AnswerForm form, Instant arrived) {
         Optional<KeptAnswer> kept = Optional.ofNullable(open.answers().get(form.item()));
         if (form.answer().isBlank()) {
             kept.ifPresent(k -> refuseToTakeAway(actor, k));
-            return;
+            return false;
         }
         boolean known =
                 kept.filter(k -> k.seat() == form.seat() && k.raw().equals(form.answer()))
@@ -120,6 +122,7 @@ final class SittingPages {
         if (!known) {
             save(actor, open.sitting().facts().id(), form, arrived);
         }
+        return !known;
     }
 
     private static void refuseToTakeAway(Actor actor, KeptAnswer kept) {

@@ -139,6 +139,27 @@ class PracticePagesTest {
     }
 
     @Test
+    void anAnswerThatCouldBeTwoNumbersIsAskedBackBeforeItIsKept() {
+        PageForm form = waiting("AER-2");
+
+        HttpResponse<String> asked = send("AER-2", form.with("answer", "1.200"));
+
+        assertThat(asked.statusCode()).isEqualTo(200);
+        assertThat(asked.body())
+                .contains("You typed 1.200: is that 1.2\u202Fm or 1200\u202Fm?")
+                .contains("<button name=\"answer\" value=\"1.2000\u202Fm\">1.2\u202Fm</button>")
+                .contains("<button name=\"answer\" value=\"1200\u202Fm\">1200\u202Fm</button>")
+                .contains("Type it anew")
+                .doesNotContain("<input id=\"answer\"");
+        assertThat(progress("AER-2").answered()).isZero();
+
+        String page = explained(send("AER-2", form.with("answer", "1200\u202Fm")));
+
+        assertThat(page).contains("<dd>1200\u202Fm ");
+        assertThat(progress("AER-2").answered()).isEqualTo(1);
+    }
+
+    @Test
     void theSameFormSentTwiceIsOneAnswer() {
         PageForm form = waiting("AER-2");
         Map<String, String> fields = form.with("answer", "100");

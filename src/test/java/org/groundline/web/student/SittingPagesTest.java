@@ -200,6 +200,21 @@ class SittingPagesTest {
     }
 
     @Test
+    void whoeverMovesOnFromAnAnswerThatCouldBeTwoNumbersFirstSeesHowItWasRead() {
+        String sitting = test.begin(ada);
+        int item = typing(ada, sitting);
+        PageForm form = form(ada, sitting, item);
+
+        var first = send(ada, sitting, form.with("answer", "1.200", "go", "next"));
+        PageForm seen = form(ada, sitting, item);
+        var second = send(ada, sitting, seen.with("answer", "1.200", "go", "next"));
+
+        assertThat(test.within(first)).endsWith("item=" + item);
+        assertThat(seen.html()).contains("Your answer: 1.200\u202Fm, not 1200\u202Fm.");
+        assertThat(test.within(second)).isNotEqualTo(test.within(first));
+    }
+
+    @Test
     void aDoubleClickIsOneAnswer() {
         String sitting = test.begin(ada);
         int item = typing(ada, sitting);
