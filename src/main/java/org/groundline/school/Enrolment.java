@@ -39,11 +39,13 @@ final class Enrolment {
         return intake;
     }
 
-    void join(School school, UUID intake, SubjectId subject) {
+    void join(School school, UUID intake, List<SubjectId> subjects) {
         LocalDate today = school.dayOf(foundation.now());
         foundation
                 .database()
-                .doInSchool(school.id(), tx -> join(tx, school, intake, subject, today));
+                .doInSchool(
+                        school.id(),
+                        tx -> subjects.forEach(s -> join(tx, school, intake, s, today)));
     }
 
     private static void join(

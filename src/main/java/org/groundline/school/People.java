@@ -202,8 +202,15 @@ public final class People {
     ///
     /// @throws Refusal.NotFound if the school has no such intake or no such person
     public void join(School school, Optional<Actor> by, UUID intake, SubjectId subject) {
+        join(school, by, intake, List.of(subject));
+    }
+
+    /// Puts students into an intake, all of them or none.
+    ///
+    /// @throws Refusal.NotFound if the school has no such intake or lacks one of the people
+    public void join(School school, Optional<Actor> by, UUID intake, List<SubjectId> subjects) {
         by.ifPresent(actor -> actor.require(Action.MANAGE_PEOPLE));
-        enrolment.join(school, intake, subject);
+        enrolment.join(school, intake, subjects);
     }
 
     /// Returns the intakes, the newest first.

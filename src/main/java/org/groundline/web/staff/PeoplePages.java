@@ -166,19 +166,16 @@ public final class PeoplePages {
         change(ctx, actor, form, () -> join(actor, intake, form.ids("student")));
     }
 
-    /// Nobody joins where one of them is not known.
     private void join(Actor actor, UUID intake, List<UUID> students) {
         if (students.isEmpty()) {
             throw new Refusal.Invalid("student", "Tick at least one student.");
         }
-        List<SubjectId> known =
-                students.stream()
-                        .map(id -> doors.people().getPerson(actor.school(), new SubjectId(id)))
-                        .map(Person::subject)
-                        .toList();
-        known.forEach(
-                subject ->
-                        doors.people().join(actor.school(), Optional.of(actor), intake, subject));
+        doors.people()
+                .join(
+                        actor.school(),
+                        Optional.of(actor),
+                        intake,
+                        students.stream().map(SubjectId::new).toList());
     }
 
     /// Carries a change out and shows the people again.
