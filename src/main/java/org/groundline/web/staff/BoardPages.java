@@ -50,13 +50,10 @@ public final class BoardPages {
         Optional<UUID> intake = Form.queryId(ctx, "intake");
         List<StudentRecord> records = doors.records().listBoard(actor, intake);
         BoardWords words = BoardWords.in(actor.school().language());
-        SharedWords shared = SharedWords.in(actor.school().language());
         Times times = Times.of(actor.school());
         Instant now = doors.foundation().now();
         Frame frame = Frame.of(ctx, actor, words.classBoard());
-        var filter =
-                new IntakeFilter(
-                        frame.here(), doors.people().listIntakes(actor.school()), intake, shared);
+        IntakeFilter filter = IntakeFilter.on(frame, doors, actor, intake);
         Function<Instant, String> day = at -> times.shortDay(at, now);
         var page =
                 new BoardPage(
@@ -64,7 +61,7 @@ public final class BoardPages {
                         words,
                         filter,
                         doors.bank().course().modules(),
-                        records.stream().map(r -> row(frame, r, shared, day)).toList(),
+                        records.stream().map(r -> row(frame, r, filter.words(), day)).toList(),
                         words.asOf(filter.chosenName(), times.dayAndTime(now)));
         ctx.render("staff/board.jte", Map.of("page", page));
     }

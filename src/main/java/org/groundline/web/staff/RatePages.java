@@ -13,7 +13,6 @@ import org.groundline.web.request.Frame;
 import org.groundline.web.request.Percent;
 import org.groundline.web.request.Routes;
 import org.groundline.web.staff.words.RateWords;
-import org.groundline.web.staff.words.SharedWords;
 
 import java.util.List;
 import java.util.Locale;
@@ -62,20 +61,13 @@ public final class RatePages {
     private void show(Context ctx, Actor actor) {
         Optional<UUID> intake = Form.queryId(ctx, "intake");
         Rates rates = doors.rates().byTopic(actor, intake);
-        String language = actor.school().language();
-        RateWords words = RateWords.in(language);
+        RateWords words = RateWords.in(actor.school().language());
         Frame frame = Frame.of(ctx, actor, words.passRates());
-        var filter =
-                new IntakeFilter(
-                        frame.here(),
-                        doors.people().listIntakes(actor.school()),
-                        intake,
-                        SharedWords.in(language));
         var page =
                 new RatesPage(
                         frame,
                         words,
-                        filter,
+                        IntakeFilter.on(frame, doors, actor, intake),
                         Percent.mark(rates.passMark()),
                         rates.topics().stream().map(rate -> line(rate, words)).toList());
         ctx.render("staff/rates.jte", Map.of("page", page));
