@@ -22,7 +22,7 @@ final class BankCheckCommand implements Callable<Integer> {
         try (BankLocation location = options.open()) {
             BankReport report = Questions.check(location.folder());
             switch (options.format()) {
-                case JSON -> options.print(BankFormat.json(report));
+                case JSON -> options.print(OutputFormat.json(report));
                 case TEXT -> printText(report);
             }
             return report.isSound() ? ExitCode.OK : ExitCode.SOFTWARE;

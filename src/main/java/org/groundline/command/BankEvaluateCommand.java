@@ -49,7 +49,7 @@ final class BankEvaluateCommand implements Callable<Integer> {
 
     private void print(Evaluation evaluation) {
         switch (options.format()) {
-            case JSON -> options.print(BankFormat.json(evaluation));
+            case JSON -> options.print(OutputFormat.json(evaluation));
             case TEXT -> {
                 evaluation.steps().forEach(options::print);
                 options.print("answer: " + evaluation.answer().toPlainString() + unit(evaluation));

@@ -33,9 +33,9 @@ final class BankOptions {
     @Option(
             names = "--format",
             paramLabel = "text|json",
-            converter = BankFormat.Reader.class,
+            converter = OutputFormat.Reader.class,
             description = "How to write the result; left out, text.")
-    private BankFormat format = BankFormat.TEXT;
+    private OutputFormat format = OutputFormat.TEXT;
 
     @Option(
             names = {"-h", "--help"},
@@ -44,7 +44,7 @@ final class BankOptions {
     @SuppressWarnings("UnusedVariable") // picocli reads it
     private boolean help;
 
-    BankFormat format() {
+    OutputFormat format() {
         return format;
     }
 

@@ -83,7 +83,7 @@ final class BankSampleCommand implements Callable<Integer> {
                                                 .map(p -> sample(question, p, s))
                                                 .stream())
                         .toList();
-        options.print(BankFormat.json(samples));
+        options.print(OutputFormat.json(samples));
     }
 
     /// The question in the form asked for; empty after saying that these values do not allow it.

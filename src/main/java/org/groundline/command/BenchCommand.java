@@ -3,7 +3,6 @@ package org.groundline.command;
 import org.groundline.bench.Benchmarks;
 import org.groundline.bench.Benchmarks.Measured;
 import org.jspecify.annotations.NullMarked;
-import org.jspecify.annotations.Nullable;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -21,7 +20,7 @@ import java.util.concurrent.Callable;
         mixinStandardHelpOptions = true,
         description = "Measures the program on this machine, beside the mark it has to reach.")
 final class BenchCommand implements Callable<Integer> {
-    @Spec private @Nullable CommandSpec spec;
+    @Spec private CommandSpec spec = CommandSpec.create();
 
     @Parameters(paramLabel = "NAME", description = "What to measure: posing.")
     private String name = "";
@@ -29,9 +28,9 @@ final class BenchCommand implements Callable<Integer> {
     @Option(
             names = "--format",
             paramLabel = "text|json",
-            converter = BankFormat.Reader.class,
+            converter = OutputFormat.Reader.class,
             description = "How to write the result; left out, text.")
-    private BankFormat format = BankFormat.TEXT;
+    private OutputFormat format = OutputFormat.TEXT;
 
     @Override
     public Integer call() {
@@ -40,7 +39,7 @@ final class BenchCommand implements Callable<Integer> {
                         .orElseThrow(
                                 () ->
                                         new ParameterException(
-                                                command().commandLine(),
+                                                spec.commandLine(),
                                                 "There is no benchmark “%s”; there is %s."
                                                         .formatted(
                                                                 name,
@@ -52,9 +51,9 @@ final class BenchCommand implements Callable<Integer> {
     }
 
     private void print(Measured measured) {
-        var out = command().commandLine().getOut();
+        var out = spec.commandLine().getOut();
         switch (format) {
-            case JSON -> out.println(BankFormat.json(measured));
+            case JSON -> out.println(OutputFormat.json(measured));
             case TEXT ->
                     out.println(
                             "%s: %,.0f ± %,.0f %s; the mark is %,.0f"
@@ -66,12 +65,5 @@ final class BenchCommand implements Callable<Integer> {
                                             measured.mark()));
         }
         out.flush();
-    }
-
-    private CommandSpec command() {
-        if (spec == null) {
-            throw new IllegalStateException("a command outside a command line");
-        }
-        return spec;
     }
 }

@@ -16,7 +16,8 @@ import picocli.CommandLine.Command;
             ServeCommand.class,
             MigrateCommand.class,
             BankCommand.class,
-            TheoryCommand.class
+            TheoryCommand.class,
+            BenchCommand.class
         })
 public final class GroundlineCommand implements Runnable {
     @CommandLine.Spec

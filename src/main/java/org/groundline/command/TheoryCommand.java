@@ -6,8 +6,8 @@ import org.groundline.formulary.Formulary;
 import org.groundline.formulary.Input;
 import org.groundline.formulary.Quantity;
 import org.groundline.measure.Rounding;
+import org.groundline.measure.Units;
 import org.jspecify.annotations.NullMarked;
-import org.jspecify.annotations.Nullable;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -18,7 +18,6 @@ import picocli.CommandLine.Spec;
 
 import java.io.PrintWriter;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 
@@ -34,7 +33,7 @@ import java.util.concurrent.Callable;
 final class TheoryCommand implements Callable<Integer> {
     private static final int DIGITS = 6;
 
-    @Spec private @Nullable CommandSpec spec;
+    @Spec private CommandSpec spec = CommandSpec.create();
 
     @Parameters(paramLabel = "NAME", description = "The quantity, such as glide-distance, or list.")
     private String name = "";
@@ -50,28 +49,9 @@ final class TheoryCommand implements Callable<Integer> {
     @Option(
             names = "--format",
             paramLabel = "text|json",
-            converter = BankFormat.Reader.class,
+            converter = OutputFormat.Reader.class,
             description = "How to write the result; left out, text.")
-    private BankFormat format = BankFormat.TEXT;
-
-    /// A result as JSON.
-    record Result(
-            String name,
-            Map<String, String> given,
-            double value,
-            String unit,
-            List<String> warnings,
-            String source) {
-        static Result of(Evaluation evaluation) {
-            return new Result(
-                    evaluation.quantity().name(),
-                    evaluation.given(),
-                    evaluation.value(),
-                    evaluation.unit().symbol(),
-                    evaluation.warnings(),
-                    evaluation.quantity().source());
-        }
-    }
+    private OutputFormat format = OutputFormat.TEXT;
 
     /// A quantity as JSON.
     record Entry(
@@ -98,8 +78,7 @@ final class TheoryCommand implements Callable<Integer> {
             }
             return 0;
         } catch (Refusal refusal) {
-            throw new ParameterException(
-                    command().commandLine(), String.valueOf(refusal.getMessage()));
+            throw new ParameterException(spec.commandLine(), String.valueOf(refusal.getMessage()));
         }
     }
 
@@ -107,7 +86,7 @@ final class TheoryCommand implements Callable<Integer> {
         switch (format) {
             case JSON ->
                     out().println(
-                                    BankFormat.json(
+                                    OutputFormat.json(
                                             Formulary.list().stream().map(Entry::of).toList()));
             case TEXT -> Formulary.list().forEach(this::describe);
         }
@@ -132,32 +111,24 @@ final class TheoryCommand implements Callable<Integer> {
 
     private void print(Evaluation evaluation) {
         switch (format) {
-            case JSON -> out().println(BankFormat.json(Result.of(evaluation)));
+            case JSON -> out().println(OutputFormat.json(evaluation));
             case TEXT -> {
                 evaluation.given().forEach((input, read) -> out().println(input + ": " + read));
                 out().println(
                                 name
                                         + ": "
-                                        + evaluation
-                                                .unit()
+                                        + Units.get(evaluation.unit())
                                                 .print(
                                                         Rounding.significant(
                                                                 evaluation.value(), DIGITS)));
                 evaluation.warnings().forEach(warning -> out().println("warning: " + warning));
-                out().println("source: " + evaluation.quantity().source());
+                out().println("source: " + evaluation.source());
             }
         }
         out().flush();
     }
 
     private PrintWriter out() {
-        return command().commandLine().getOut();
-    }
-
-    private CommandSpec command() {
-        if (spec == null) {
-            throw new IllegalStateException("a command outside a command line");
-        }
-        return spec;
+        return spec.commandLine().getOut();
     }
 }

@@ -6,7 +6,6 @@ import org.groundline.error.Refusal;
 import org.groundline.measure.DecimalConvention;
 import org.groundline.measure.Reading;
 import org.groundline.measure.TypedNumber;
-import org.groundline.measure.Unit;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -14,17 +13,21 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 
-/// A quantity computed from what somebody typed.
+/// A quantity computed from what somebody typed, as people and programs are told.
 ///
+/// @param name of the quantity
 /// @param given what was read for each input, such as `38 km/h`
 /// @param value in the unit
+/// @param unit its symbol; empty for a plain number
 /// @param warnings what of the inputs lies outside its sensible range
+/// @param source where the formula comes from
 public record Evaluation(
-        Quantity quantity,
+        String name,
         Map<String, String> given,
         double value,
-        Unit unit,
-        List<String> warnings) {
+        String unit,
+        List<String> warnings,
+        String source) {
     public Evaluation {
         given = Collections.unmodifiableMap(new LinkedHashMap<>(given));
         warnings = List.copyOf(warnings);
@@ -44,11 +47,12 @@ public record Evaluation(
         try {
             var outcome = quantity.compute(si);
             return new Evaluation(
-                    quantity,
+                    quantity.name(),
                     echoes,
                     quantity.unit().fromSi(outcome.si()),
-                    quantity.unit(),
-                    outcome.warnings());
+                    quantity.unit().symbol(),
+                    outcome.warnings(),
+                    quantity.source());
         } catch (IllegalArgumentException none) {
             throw new Refusal.Invalid("There is no answer for these values: " + none.getMessage());
         }

@@ -76,9 +76,16 @@ final class ApiRoutes {
         routes.open(HandlerType.GET, Guard.API + path, withoutQuery(handler));
     }
 
-    /// Adds a route that belongs to no school, is open to everybody, and reads its query itself.
+    /// Adds a route that belongs to no school, is open to everybody, and itself decides which query
+    /// parameters it knows.
     void openQuery(String path, Handler handler) {
-        routes.open(HandlerType.GET, Guard.API + path, handler);
+        routes.open(
+                HandlerType.GET,
+                Guard.API + path,
+                ctx -> {
+                    ctx.queryParamMap().forEach(ApiRoutes::requireOnce);
+                    handler.handle(ctx);
+                });
     }
 
     private static Handler withoutQuery(Handler handler) {
@@ -115,6 +122,10 @@ final class ApiRoutes {
         if (!known.contains(name)) {
             throw new Refusal.Invalid(name, "This query parameter is not known here.");
         }
+        requireOnce(name, values);
+    }
+
+    private static void requireOnce(String name, List<String> values) {
         if (values.size() > 1) {
             throw new Refusal.Invalid(name, "This query parameter was sent more than once.");
         }

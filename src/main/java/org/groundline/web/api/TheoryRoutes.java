@@ -2,7 +2,6 @@ package org.groundline.web.api;
 
 import io.javalin.http.Context;
 
-import org.groundline.error.Refusal;
 import org.groundline.formulary.Formulary;
 
 import java.util.LinkedHashMap;
@@ -22,23 +21,10 @@ final class TheoryRoutes {
         routes.openQuery("/theory/{name}", TheoryRoutes::evaluate);
     }
 
-    private static void evaluate(Context ctx) {
-        var evaluation = Formulary.evaluate(ctx.pathParam("name"), given(ctx));
-        Json.answer(ctx, 200, ValueView.of(evaluation));
-    }
-
     /// Each query parameter is an input.
-    private static Map<String, String> given(Context ctx) {
+    private static void evaluate(Context ctx) {
         Map<String, String> given = new LinkedHashMap<>();
-        ctx.queryParamMap()
-                .forEach(
-                        (name, values) -> {
-                            if (values.size() > 1) {
-                                throw new Refusal.Invalid(
-                                        name, "This query parameter was sent more than once.");
-                            }
-                            given.put(name, values.getFirst());
-                        });
-        return given;
+        ctx.queryParamMap().forEach((name, values) -> given.put(name, values.getFirst()));
+        Json.answer(ctx, 200, Formulary.evaluate(ctx.pathParam("name"), given));
     }
 }

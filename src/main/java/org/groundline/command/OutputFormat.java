@@ -15,7 +15,7 @@ import java.io.UncheckedIOException;
 
 /// For whom a result is written: people or programs.
 @NullMarked
-enum BankFormat {
+enum OutputFormat {
     TEXT,
     JSON;
 
@@ -34,9 +34,9 @@ enum BankFormat {
         }
     }
 
-    static final class Reader implements ITypeConverter<BankFormat> {
+    static final class Reader implements ITypeConverter<OutputFormat> {
         @Override
-        public BankFormat convert(String word) {
+        public OutputFormat convert(String word) {
             return switch (word) {
                 case "text" -> TEXT;
                 case "json" -> JSON;
