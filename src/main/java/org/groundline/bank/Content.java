@@ -4,6 +4,7 @@ import org.groundline.bank.numeric.TemplateSource;
 import org.groundline.bank.numeric.TemplateSource.AnswerSource;
 import org.groundline.bank.numeric.TemplateSource.AskedSource;
 import org.groundline.bank.numeric.TemplateSource.DecideSource;
+import org.groundline.bank.numeric.TemplateSource.DiagramSource;
 import org.groundline.bank.numeric.TemplateSource.DrawSource;
 import org.groundline.bank.numeric.TemplateSource.MistakeSource;
 import org.groundline.bank.numeric.TemplateSource.OptionSource;
@@ -47,6 +48,7 @@ final class Content {
         content.putAll(asked(source.asked(), ideas));
         content.put("steps", source.steps().stream().map(Content::step).toList());
         content.put("explain", source.explain());
+        source.diagram().ifPresent(d -> content.put("diagram", diagram(d)));
         return content;
     }
 
@@ -159,6 +161,18 @@ final class Content {
         content.put("text", step.text());
         content.put("formula", formula(step.formula()));
         put(content, "unit", step.unit());
+        return content;
+    }
+
+    private static Map<String, Object> diagram(DiagramSource diagram) {
+        Map<String, Object> content = new TreeMap<>();
+        content.put("kind", diagram.kind());
+        Map<String, Object> values = new TreeMap<>();
+        diagram.values().forEach((name, formula) -> values.put(name, formula(formula)));
+        content.put("values", values);
+        put(content, "asked", diagram.asked());
+        content.put("labels", diagram.labels());
+        content.put("inStem", diagram.inStem());
         return content;
     }
 

@@ -41,8 +41,8 @@ public final class FixedQuestion implements Question {
                         .orElseGet(() -> new SeededDraw(seed).shuffle(options));
         var lettered = new Lettered(order.stream().map(FixedQuestion::choice).toList());
         return new Posed(
-                new Shown.Choice(stem, lettered.texts()),
-                lettered.key(rationale, heading.sourceTexts(), List.of()),
+                new Shown.Choice(stem, lettered.texts(), List.of()),
+                lettered.key(rationale, heading.sourceTexts(), List.of(), List.of()),
                 Map.of());
     }
 

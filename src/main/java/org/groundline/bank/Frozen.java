@@ -29,12 +29,16 @@ import java.util.Map;
 /// null. What was written is read back equal, in any later version of the program: a component that
 /// came later has a default for texts from before it.
 public final class Frozen {
+    private static final JsonNode NONE = JsonNodeFactory.instance.arrayNode();
+
     /// What components that came later were, in effect, before them; by the record that has them.
     private static final Map<String, Map<String, JsonNode>> LATER =
             Map.of(
-                    "Key choice", Map.of("steps", JsonNodeFactory.instance.arrayNode()),
+                    "Key choice", Map.of("steps", NONE, "figures", NONE),
+                    "Key number", Map.of("figures", NONE),
                     "mistake", Map.of("step", IntNode.valueOf(0)),
-                    "Shown number", Map.of("signed", BooleanNode.TRUE));
+                    "Shown choice", Map.of("figures", NONE),
+                    "Shown number", Map.of("signed", BooleanNode.TRUE, "figures", NONE));
 
     private static final JsonMapper JSON =
             JsonMapper.builder()

@@ -27,6 +27,9 @@ public sealed interface Key {
     /// The worked solution, line by line.
     List<String> steps();
 
+    /// The drawing that explains the answer, or none.
+    List<Figure> figures();
+
     /// @param letter the right option
     /// @param beliefs the belief behind each wrong option, by letter
     /// @param steps the worked solution; empty where nothing was to be computed
@@ -35,12 +38,14 @@ public sealed interface Key {
             Map<String, Belief> beliefs,
             String rationale,
             List<String> sources,
-            List<String> steps)
+            List<String> steps,
+            List<Figure> figures)
             implements Key {
         public Choice {
             beliefs = Collections.unmodifiableMap(new TreeMap<>(beliefs));
             sources = List.copyOf(sources);
             steps = List.copyOf(steps);
+            figures = List.copyOf(figures);
         }
 
         public Optional<Belief> findBelief(String chosen) {
@@ -61,7 +66,8 @@ public sealed interface Key {
             List<Mistake> mistakes,
             List<String> steps,
             String rationale,
-            List<String> sources)
+            List<String> sources,
+            List<Figure> figures)
             implements Key {
         public Number {
             answer = Frozen.plain(answer);
@@ -70,6 +76,7 @@ public sealed interface Key {
             mistakes = List.copyOf(mistakes);
             steps = List.copyOf(steps);
             sources = List.copyOf(sources);
+            figures = List.copyOf(figures);
         }
 
         /// The belief that a wrong answer points to; the first one where several could.

@@ -20,7 +20,8 @@ record Lettered(List<Lettered.Choice> choices) {
         return choices.stream().map(Choice::text).toList();
     }
 
-    Key.Choice key(String rationale, List<String> sources, List<String> steps) {
+    Key.Choice key(
+            String rationale, List<String> sources, List<String> steps, List<Figure> figures) {
         Map<String, Belief> beliefs = new TreeMap<>();
         String right = "";
         for (int i = 0; i < choices.size(); i++) {
@@ -29,6 +30,6 @@ record Lettered(List<Lettered.Choice> choices) {
             belief.ifPresent(wrong -> beliefs.put(letter, wrong));
             right = belief.isEmpty() ? letter : right;
         }
-        return new Key.Choice(right, beliefs, rationale, sources, steps);
+        return new Key.Choice(right, beliefs, rationale, sources, steps, figures);
     }
 }

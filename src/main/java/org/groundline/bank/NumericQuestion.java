@@ -84,7 +84,8 @@ public final class NumericQuestion implements Question {
     private Posed number(PosedNumber posed) {
         List<Key.Mistake> mistakes = posed.mistakes().stream().map(this::mistake).toList();
         return new Posed(
-                new Shown.Number(posed.stem(), posed.unit(), posed.signed()),
+                new Shown.Number(
+                        posed.stem(), posed.unit(), posed.signed(), Figure.beside(posed.picture())),
                 new Key.Number(
                         posed.answer(),
                         posed.lowest(),
@@ -93,7 +94,8 @@ public final class NumericQuestion implements Question {
                         mistakes,
                         posed.steps(),
                         posed.explanation(),
-                        heading.sourceTexts()),
+                        heading.sourceTexts(),
+                        Figure.explaining(posed.picture())),
                 posed.drawn());
     }
 
@@ -109,8 +111,12 @@ public final class NumericQuestion implements Question {
     private Posed choice(PosedChoice posed) {
         var lettered = new Lettered(posed.options().stream().map(this::choice).toList());
         return new Posed(
-                new Shown.Choice(posed.stem(), lettered.texts()),
-                lettered.key(posed.explanation(), heading.sourceTexts(), posed.steps()),
+                new Shown.Choice(posed.stem(), lettered.texts(), Figure.beside(posed.picture())),
+                lettered.key(
+                        posed.explanation(),
+                        heading.sourceTexts(),
+                        posed.steps(),
+                        Figure.explaining(posed.picture())),
                 posed.drawn());
     }
 

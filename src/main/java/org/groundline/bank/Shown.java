@@ -15,10 +15,14 @@ import java.util.List;
 public sealed interface Shown {
     String stem();
 
+    /// The drawing beside the stem, or none; it tells nothing that only marking knows.
+    List<Figure> figures();
+
     /// Options in the order shown; the first is A.
-    record Choice(String stem, List<String> options) implements Shown {
+    record Choice(String stem, List<String> options, List<Figure> figures) implements Shown {
         public Choice {
             options = List.copyOf(options);
+            figures = List.copyOf(figures);
         }
     }
 
@@ -28,5 +32,9 @@ public sealed interface Shown {
     /// @param signed whether a minus counts; it does not for what is positive by convention, such
     ///   as a sink rate
     @SuppressWarnings("JavaLangClash") // beside Choice it is the plain word
-    record Number(String stem, String unit, boolean signed) implements Shown {}
+    record Number(String stem, String unit, boolean signed, List<Figure> figures) implements Shown {
+        public Number {
+            figures = List.copyOf(figures);
+        }
+    }
 }

@@ -6,6 +6,7 @@ import org.groundline.bank.numeric.TemplateSource;
 import org.groundline.bank.numeric.TemplateSource.AnswerSource;
 import org.groundline.bank.numeric.TemplateSource.AskedSource;
 import org.groundline.bank.numeric.TemplateSource.DecideSource;
+import org.groundline.bank.numeric.TemplateSource.DiagramSource;
 import org.groundline.bank.numeric.TemplateSource.DrawSource;
 import org.groundline.bank.numeric.TemplateSource.MistakeSource;
 import org.groundline.bank.numeric.TemplateSource.OptionSource;
@@ -15,6 +16,7 @@ import org.groundline.bank.numeric.TemplateSource.WorkedSource;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /// Takes a template's texts out of its section; what they mean is checked elsewhere.
 final class TemplateParts {
@@ -37,7 +39,24 @@ final class TemplateParts {
                 section.sections("steps", "step").stream().map(TemplateParts::step).toList(),
                 section.sections("worked", "worked example").stream().map(this::worked).toList(),
                 Prose.RATIONALE.read(
-                        section, "explain", "explain the answer with {names} of values"));
+                        section, "explain", "explain the answer with {names} of values"),
+                diagram(section));
+    }
+
+    private static Optional<DiagramSource> diagram(Section section) {
+        if (!section.has("diagram")) {
+            return Optional.empty();
+        }
+        Section diagram = section.section("diagram", "");
+        diagram.allowOnly("kind", "values", "asked", "labels", "in-stem");
+        return Optional.of(
+                new DiagramSource(
+                        diagram.text("kind", "name the kind of drawing"),
+                        diagram.section("values", "give a formula for each value of the drawing")
+                                .textsByKey(),
+                        diagram.findText("asked"),
+                        diagram.texts("labels"),
+                        diagram.flag("in-stem")));
     }
 
     private static Map<String, DrawSource> draws(Section section) {

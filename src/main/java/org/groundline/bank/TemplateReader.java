@@ -48,6 +48,7 @@ final class TemplateReader {
                 "steps",
                 "worked",
                 "explain",
+                "diagram",
                 "source");
         Heading heading = headings.read(section, place, file);
         Audience audience = section.choice("audience", Audience.values(), Audience::word);

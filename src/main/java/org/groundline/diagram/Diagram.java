@@ -1,8 +1,10 @@
 package org.groundline.diagram;
 
 import static java.util.stream.Collectors.joining;
+import static java.util.stream.Collectors.toUnmodifiableSet;
 
 import org.groundline.formulary.Input;
+import org.groundline.measure.Rounding;
 
 import java.util.EnumMap;
 import java.util.List;
@@ -33,6 +35,12 @@ public final class Diagram {
         return kind.inputs().stream().filter(i -> isOptional(i.name())).toList();
     }
 
+    /// The names of those inputs that a stem shows without a label, such as the polar that is to be
+    /// read.
+    public Set<String> silentInputs() {
+        return kind.silent().stream().map(Term::id).collect(toUnmodifiableSet());
+    }
+
     /// The names of values that may be labelled or asked: inputs, and what follows from them.
     public List<String> askable() {
         return askable(Set.copyOf(namesOf(kind.inputs())));
@@ -48,16 +56,24 @@ public final class Diagram {
         return Stream.concat(inputs.stream(), derived).distinct().toList();
     }
 
-    /// Draws a situation.
+    /// Looks whether a solution could be drawn from these values, in SI.
+    ///
+    /// @throws IllegalArgumentException if not, as [#draw] would
+    public void examine(Map<String, Double> values) {
+        checkInputs(values, Purpose.SOLUTION);
+        kind.complete(termsOf(values), kind.derived());
+    }
+
+    /// Draws a situation. For a stem, what is asked or not told may be missing.
     ///
     /// @param idPrefix begins the ids in the file; no two drawings on a page may share it
     /// @param language of the words in the picture
     /// @throws IllegalArgumentException if a value is missing, unknown, outside its range, or if
     ///   the theory behind the picture refuses the values; the message says which and why
     public Drawing draw(Situation situation, Purpose purpose, String idPrefix, String language) {
-        check(situation);
+        check(situation, purpose);
         requireId(idPrefix);
-        var values = kind.complete(termsOf(situation.values()));
+        var values = kind.complete(termsOf(situation.values()), derivedFor(situation, purpose));
         var facts = new Facts(kind, situation, values, purpose);
         var plate = new Plate(facts, new Sheet(kind.height()), DiagramWords.in(language));
         kind.drawer().draw(plate);
@@ -69,31 +85,65 @@ public final class Diagram {
         return name();
     }
 
-    private void check(Situation situation) {
+    /// A stem computes only what it tells, as what it does not know may change all the rest.
+    private List<Derived> derivedFor(Situation situation, Purpose purpose) {
+        return switch (purpose) {
+            case STEM -> kind.derived().stream().filter(d -> isTold(d, situation)).toList();
+            case SOLUTION -> kind.derived();
+        };
+    }
+
+    private static boolean isTold(Derived value, Situation situation) {
+        String name = value.term().id();
+        return situation.labelled().contains(name) && !situation.asked().contains(name);
+    }
+
+    private void check(Situation situation, Purpose purpose) {
         requireKnown(situation.values().keySet(), namesOf(kind.inputs()));
-        var askable = askable(situation.values().keySet());
+        var askable = purpose == Purpose.STEM ? askable() : askable(situation.values().keySet());
         requireKnown(situation.labelled(), askable);
         requireKnown(situation.asked(), askable);
         requireKnown(situation.printed().keySet(), askable);
-        kind.inputs().forEach(input -> check(input, situation.values()));
+        checkInputs(situation.values(), purpose);
     }
 
-    private void check(Input input, Map<String, Double> values) {
-        Double si = values.get(input.name());
-        if (si == null) {
-            if (!isOptional(input.name())) {
+    private void checkInputs(Map<String, Double> values, Purpose purpose) {
+        for (Input input : kind.inputs()) {
+            Double si = values.get(input.name());
+            if (si != null) {
+                checkRange(input, si);
+            } else if (isNeeded(input.name(), purpose)) {
                 throw refused("needs " + input.name());
             }
-            return;
         }
+    }
+
+    private boolean isNeeded(String name, Purpose purpose) {
+        return switch (purpose) {
+            case STEM -> isOneOf(kind.silent(), name);
+            case SOLUTION -> !isOptional(name);
+        };
+    }
+
+    private void checkRange(Input input, double si) {
         double value = input.unit().fromSi(si);
         double noise = 1e-9 * (input.high() - input.low());
         if (!(value >= input.low() - noise && value <= input.high() + noise)) {
             throw refused(
                     "%s must be from %s to %s, in %s, but is %s"
                             .formatted(
-                                    input.name(), input.low(), input.high(), input.unit(), value));
+                                    input.name(),
+                                    input.low(),
+                                    input.high(),
+                                    input.unit(),
+                                    readable(value)));
         }
+    }
+
+    private static String readable(double value) {
+        return Double.isFinite(value)
+                ? Rounding.significant(value, 6).toPlainString()
+                : Double.toString(value);
     }
 
     private void requireKnown(Set<String> names, List<String> known) {

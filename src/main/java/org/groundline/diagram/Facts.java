@@ -21,9 +21,10 @@ final class Facts {
         return purpose == Purpose.STEM;
     }
 
-    /// Whether the value belongs to this drawing at all.
+    /// Whether the value belongs to this drawing at all. One that is asked does, even where a stem
+    /// was not given it.
     boolean has(Term term) {
-        return values.has(term);
+        return values.has(term) || isAsked(term);
     }
 
     boolean isAsked(Term term) {
@@ -40,7 +41,7 @@ final class Facts {
     }
 
     boolean isKnown(Term term) {
-        return has(term)
+        return values.has(term)
                 && (!isStem()
                         || kind.silent().contains(term)
                         || isLabelled(term) && !isAsked(term));

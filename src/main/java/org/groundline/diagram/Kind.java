@@ -49,12 +49,12 @@ record Kind(
         return print(value.unit(), si, value.digits());
     }
 
-    /// The inputs with all that follows from them; what is given need not follow.
-    Values complete(Map<Term, Double> given) {
+    /// The inputs with those of the values that follow from them; what is given need not follow.
+    Values complete(Map<Term, Double> given, List<Derived> following) {
         var inputsOnly = new Values(given);
         var all = new EnumMap<Term, Double>(Term.class);
         all.putAll(given);
-        for (Derived value : derived) {
+        for (Derived value : following) {
             if (value.existsFor(inputsOnly) && !given.containsKey(value.term())) {
                 all.put(value.term(), value.formula().applyAsDouble(inputsOnly));
             }

@@ -3,6 +3,9 @@ package org.groundline.bank;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
+import org.groundline.diagram.Diagram;
+import org.groundline.diagram.Diagrams;
+import org.groundline.diagram.Purpose;
 import org.junit.jupiter.api.Test;
 
 import java.math.BigDecimal;
@@ -14,14 +17,16 @@ class FrozenTest {
     private static final Belief BELIEF =
             new Belief("wind-ignored", "this leaves the wind out", "The wind counts.");
     private static final Shown.Number NUMBER =
-            new Shown.Number("How far, “over ground”?", "m", true);
-    private static final Shown.Choice CHOICE = new Shown.Choice("Which?", List.of("x", "y", "z"));
+            new Shown.Number("How far, “over ground”?", "m", true, List.of());
+    private static final Shown.Choice CHOICE =
+            new Shown.Choice("Which?", List.of("x", "y", "z"), List.of());
     private static final Key.Choice CHOICE_KEY =
             new Key.Choice(
                     "B",
                     Map.of("A", BELIEF, "C", BELIEF),
                     "Because.",
                     List.of("A book"),
+                    List.of(),
                     List.of());
     private static final Key.Number NUMBER_KEY =
             new Key.Number(
@@ -38,7 +43,16 @@ class FrozenTest {
                                     0)),
                     List.of("Ground speed is 23 km/h."),
                     "So you get 3150 m.",
-                    List.of("Common practice, no source"));
+                    List.of("Common practice, no source"),
+                    List.of());
+    private static final Figure FIGURE =
+            new Figure(
+                    "glide-path",
+                    "en",
+                    Map.of("height", new BigDecimal("600.0"), "distance", new BigDecimal("4812.5")),
+                    Map.of("height", "600 m", "distance", "4800 m"),
+                    List.of("distance", "height"),
+                    List.of("distance"));
 
     @Test
     void whatAStudentSeesIsReadBackEqual() {
@@ -70,7 +84,13 @@ class FrozenTest {
     @Test
     void stepsOfAChoiceAreReadBackEqual() {
         Key.Choice key =
-                new Key.Choice("A", Map.of(), "Because.", List.of(), List.of("First.", "Then."));
+                new Key.Choice(
+                        "A",
+                        Map.of(),
+                        "Because.",
+                        List.of(),
+                        List.of("First.", "Then."),
+                        List.of());
         assertThat(Frozen.readKey(Frozen.write(key))).isEqualTo(key);
     }
 
@@ -86,6 +106,7 @@ class FrozenTest {
                         List.of(new Key.Mistake(BELIEF, one, one, one, 2)),
                         List.of("First.", "Then."),
                         "",
+                        List.of(),
                         List.of());
         assertThat(Frozen.readKey(Frozen.write(key))).isEqualTo(key);
     }
@@ -97,21 +118,49 @@ class FrozenTest {
                 "{'id':'wind-ignored','feedback':'this leaves the wind out',"
                         + "'right':'The wind counts.'}";
         String number =
-                "{'kind':'number','stem':'How far, “over ground”?','unit':'m','signed':true}";
-        String choice = "{'kind':'choice','stem':'Which?','options':['x','y','z']}";
+                "{'kind':'number','stem':'How far, “over ground”?','unit':'m','signed':true,"
+                        + "'figures':[]}";
+        String choice = "{'kind':'choice','stem':'Which?','options':['x','y','z'],'figures':[]}";
         String choiceKey =
                 "{'kind':'choice','letter':'B','beliefs':{'A':BELIEF,'C':BELIEF},"
-                        + "'rationale':'Because.','sources':['A book'],'steps':[]}";
+                        + "'rationale':'Because.','sources':['A book'],'steps':[],'figures':[]}";
         String numberKey =
                 "{'kind':'number','answer':'3150','lowest':'3130.0700','highest':'10000',"
                         + "'unit':'m','mistakes':[{'belief':BELIEF,'shown':'5280','lowest':'5174.4',"
                         + "'highest':'5385.6','step':0}],'steps':['Ground speed is 23 km/h.'],"
                         + "'rationale':'So you get 3150 m.',"
-                        + "'sources':['Common practice, no source']}";
+                        + "'sources':['Common practice, no source'],'figures':[]}";
         assertThat(Frozen.write(NUMBER)).isEqualTo(quoted(number));
         assertThat(Frozen.write(CHOICE)).isEqualTo(quoted(choice));
         assertThat(Frozen.write(CHOICE_KEY)).isEqualTo(quoted(choiceKey.replace("BELIEF", belief)));
         assertThat(Frozen.write(NUMBER_KEY)).isEqualTo(quoted(numberKey.replace("BELIEF", belief)));
+    }
+
+    @Test
+    void aFigureIsReadBackEqualAndDrawnAlike() {
+        Shown shown = new Shown.Choice("Which?", List.of("x", "y", "z"), List.of(FIGURE));
+
+        Shown read = Frozen.readShown(Frozen.write(shown));
+
+        assertThat(read).isEqualTo(shown);
+        assertThat(read.figures().getFirst().draw(Purpose.SOLUTION, "f"))
+                .isEqualTo(FIGURE.draw(Purpose.SOLUTION, "f"));
+    }
+
+    /// One figure of each kind as its first version had it: whoever must change this file makes
+    /// records that cannot be drawn any more.
+    @Test
+    void everyFigureThatWasEverKeptCanBeDrawn() {
+        Key key = Frozen.readKey(kept("key-with-figures"));
+
+        assertThat(key.figures())
+                .extracting(Figure::kind)
+                .containsAll(Diagrams.list().stream().map(Diagram::name).toList());
+        assertThat(key.figures())
+                .allSatisfy(
+                        figure ->
+                                assertThat(figure.draw(Purpose.SOLUTION, "f").svg())
+                                        .contains("asked\""));
     }
 
     @Test

@@ -2,6 +2,9 @@ package org.groundline.bank;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.groundline.diagram.Diagram;
+import org.groundline.diagram.Diagrams;
+import org.groundline.formulary.Input;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -46,6 +49,32 @@ class SchemaTest {
     @MethodSource("files")
     void everyFileOfTheBankKeepsItsSchema(Path file) {
         assertThat(Schemas.violations(file)).isEmpty();
+    }
+
+    @Test
+    void everyDrawingIsInTheSchemaAndInTheTableForAuthors() {
+        List<String> table =
+                Schemas.text(Schemas.BANK.resolve("README.md"))
+                        .lines()
+                        .filter(line -> line.startsWith("| "))
+                        .toList();
+        String schema = Schemas.text(Schemas.BANK.resolve("schema/topic.schema.json"));
+        for (Diagram diagram : Diagrams.list()) {
+            assertThat(schema).contains("\"" + diagram.name() + "\"");
+            assertThat(table)
+                    .filteredOn(row -> row.contains(diagram.name()))
+                    .singleElement()
+                    .satisfies(row -> assertThat(row).contains(namesIn(diagram)));
+        }
+    }
+
+    private static List<String> namesIn(Diagram diagram) {
+        return Stream.of(
+                        diagram.inputs().stream().map(Input::name),
+                        diagram.optionalInputs().stream().map(Input::name),
+                        diagram.askable().stream())
+                .flatMap(names -> names)
+                .toList();
     }
 
     /// The README shows a fixed question, two templates and both lists, one after the other.

@@ -112,6 +112,28 @@ class StemTest {
                 .toList();
     }
 
+    /// So a stem can be kept without the answer.
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("kinds")
+    void aStemIsDrawnWithoutWhatIsAsked(Diagram diagram) {
+        var samples = new Samples(14);
+        int compared = 0;
+        for (int i = 0; i < SITUATIONS; i++) {
+            var values = samples.valuesFor(diagram);
+            for (String asked : diagram.askable(values.keySet())) {
+                var known = new HashMap<>(values);
+                known.remove(asked);
+                var told = askableInputs(diagram, known);
+                var stem = stem(diagram, values, told, asked);
+                if (stem.isPresent()) {
+                    compared++;
+                    assertThat(stem(diagram, known, told, asked)).as(asked).isEqualTo(stem);
+                }
+            }
+        }
+        assertThat(compared).isGreaterThan(SITUATIONS / 5);
+    }
+
     /// In no text, title, description or attribute.
     @ParameterizedTest(name = "{0}")
     @MethodSource("kinds")

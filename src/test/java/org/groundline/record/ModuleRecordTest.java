@@ -49,7 +49,7 @@ class ModuleRecordTest {
                 UUID.randomUUID(),
                 UUID.randomUUID(),
                 "EQU-1",
-                new Shown.Number("?", "m", true),
+                new Shown.Number("?", "m", true, List.of()),
                 "12",
                 "wrong",
                 "",

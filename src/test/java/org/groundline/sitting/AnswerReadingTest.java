@@ -14,8 +14,9 @@ import java.util.List;
 import java.util.Locale;
 
 class AnswerReadingTest {
-    private static final Shown METRES = new Shown.Number("How far?", "m", true);
-    private static final Shown CHOICE = new Shown.Choice("Which?", List.of("one", "two", "three"));
+    private static final Shown METRES = new Shown.Number("How far?", "m", true, List.of());
+    private static final Shown CHOICE =
+            new Shown.Choice("Which?", List.of("one", "two", "three"), List.of());
 
     @ParameterizedTest
     @CsvSource(
@@ -34,7 +35,7 @@ class AnswerReadingTest {
 
     @Test
     void aMinusCountsUnlessTheItemHasNoSign() {
-        Shown sink = new Shown.Number("How fast down?", "m/s", false);
+        Shown sink = new Shown.Number("How fast down?", "m/s", false, List.of());
         AnswerReading unsigned = AnswerReading.of(sink, "-1.2", Locale.ENGLISH);
         assertThat(unsigned.text()).isEqualTo("1.2");
         assertThat(unsigned.echo()).isEqualTo("−1.2\u202Fm/s, read as 1.2\u202Fm/s");

@@ -19,7 +19,8 @@ class MarkingTest {
             new Belief("wind-ignored", "this leaves the wind out", "It does not.");
 
     private static final Key CHOICE =
-            new Key.Choice("B", Map.of("A", WIND_IGNORED), "because", List.of(), List.of());
+            new Key.Choice(
+                    "B", Map.of("A", WIND_IGNORED), "because", List.of(), List.of(), List.of());
 
     private static final Key NUMBER =
             new Key.Number(
@@ -36,6 +37,7 @@ class MarkingTest {
                                     0)),
                     List.of(),
                     "because",
+                    List.of(),
                     List.of());
 
     @Test

@@ -49,7 +49,8 @@ final class ChoiceForm {
                         .map(Numbered::option)
                         .toList(),
                 posed.steps(),
-                posed.explanation());
+                posed.explanation(),
+                posed.picture());
     }
 
     private static String print(PosedNumber posed, BigDecimal value) {

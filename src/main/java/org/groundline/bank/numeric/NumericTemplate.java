@@ -79,7 +79,7 @@ public final class NumericTemplate {
     private Optional<Instance> find(double[] values) {
         try {
             return parts.working().allows(values)
-                    ? Optional.of(parts.working().solve(values)).filter(this::canBePosed)
+                    ? Optional.of(parts.solve(values)).filter(this::canBePosed)
                     : Optional.empty();
         } catch (NoAnswer none) {
             return Optional.empty();

@@ -4,9 +4,16 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /// A template's parts, each read and sound in itself.
-record Parts(String id, Wording stem, Wording explain, DrawSpace space, Working working) {
+record Parts(
+        String id,
+        Wording stem,
+        Wording explain,
+        DrawSpace space,
+        Working working,
+        Optional<Picture> picture) {
     Goal goal() {
         return working.goal();
     }
@@ -43,12 +50,40 @@ record Parts(String id, Wording stem, Wording explain, DrawSpace space, Working 
 
     /// The explanation with the drawn values, the steps and the answer.
     String explanation(Map<String, String> printed, Instance instance) {
+        return explain.with(texts(printed, instance));
+    }
+
+    Optional<PosedPicture> posedPicture(Map<String, String> printed, Instance instance) {
+        return picture.map(p -> p.posed(allValues(instance), texts(printed, instance)));
+    }
+
+    /// Computes everything for drawn values (SI).
+    ///
+    /// @throws NoAnswer if a formula has no finite value for them, or the drawing refuses them
+    Instance solve(double[] drawnValues) {
+        Instance instance = working.solve(drawnValues);
+        picture.ifPresent(p -> p.valuesOf(allValues(instance)));
+        return instance;
+    }
+
+    /// The drawn values, the steps and the answer, in SI.
+    private double[] allValues(Instance instance) {
+        int known = working.drawn() + working.steps().size();
+        double[] values = new double[known + 1];
+        for (int i = 0; i < known; i++) {
+            values[i] = instance.value(i);
+        }
+        values[known] = goal().unit().toSi(instance.answer());
+        return values;
+    }
+
+    private Map<String, String> texts(Map<String, String> printed, Instance instance) {
         var values = new LinkedHashMap<>(printed);
         for (int i = 0; i < working.steps().size(); i++) {
             var step = working.steps().get(i);
             values.put(step.name(), step.printed(instance.value(working.drawn() + i)));
         }
         values.put(Wording.ANSWER, goal().unit().print(goal().printed(instance.answer())));
-        return explain.with(values);
+        return values;
     }
 }

@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /// A template as posed with options, one of them right.
 ///
@@ -13,7 +14,8 @@ public record PosedChoice(
         String stem,
         List<PosedOption> options,
         List<String> steps,
-        String explanation)
+        String explanation,
+        Optional<PosedPicture> picture)
         implements PosedTemplate {
     public PosedChoice {
         drawn = Collections.unmodifiableMap(new LinkedHashMap<>(drawn));

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /// A numeric question as posed: drawn values, texts and the frozen intervals by which an answer is
 /// marked. All decimals are in the answer's unit; marking only compares them.
@@ -28,7 +29,8 @@ public record PosedNumber(
         BigDecimal highest,
         List<MistakeRange> mistakes,
         List<String> steps,
-        String explanation)
+        String explanation,
+        Optional<PosedPicture> picture)
         implements PosedTemplate {
     public PosedNumber {
         drawn = Collections.unmodifiableMap(new LinkedHashMap<>(drawn));

@@ -2,6 +2,7 @@ package org.groundline.bank.numeric;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /// A template as posed: with a number to be typed, or with options.
 public sealed interface PosedTemplate permits PosedNumber, PosedChoice {
@@ -14,4 +15,6 @@ public sealed interface PosedTemplate permits PosedNumber, PosedChoice {
     List<String> steps();
 
     String explanation();
+
+    Optional<PosedPicture> picture();
 }

@@ -26,7 +26,8 @@ record Posing(Parts parts) {
                 accepted.highest(),
                 MistakeRanges.of(instance, parts.working().mistakes(), key, accepted),
                 parts.solution(instance),
-                parts.explanation(drawn, instance));
+                parts.explanation(drawn, instance),
+                parts.posedPicture(drawn, instance));
     }
 
     private PosedChoice decision(Map<String, String> drawn, Instance instance, Decision decision) {
@@ -40,6 +41,7 @@ record Posing(Parts parts) {
                 parts.stem().with(drawn),
                 options,
                 parts.solution(instance),
-                parts.explanation(drawn, instance));
+                parts.explanation(drawn, instance),
+                parts.posedPicture(drawn, instance));
     }
 }

@@ -62,7 +62,7 @@ final class SpaceCheck {
         double[] values = parts.space().valuesOf(choice);
         try {
             if (parts.working().allows(values)) {
-                examine(choice, parts.working().solve(values));
+                examine(choice, parts.solve(values));
             } else {
                 rejected++;
             }

@@ -11,6 +11,7 @@ import org.groundline.bank.numeric.formula.Scope;
 import org.groundline.measure.Unit;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -37,9 +38,21 @@ final class TemplateReader {
         if (!faults.isEmpty() || goal.isEmpty()) {
             return Optional.empty();
         }
-        return working(space, goal.get())
-                .filter(working -> faults.isEmpty())
-                .map(w -> new Parts(source.id(), stem, explain, space, w));
+        Optional<Working> working = working(space, goal.get());
+        Optional<Picture> picture = working.flatMap(w -> picture(space, w));
+        checkTold(stem, picture);
+        return working.filter(w -> faults.isEmpty())
+                .map(w -> new Parts(source.id(), stem, explain, space, w, picture));
+    }
+
+    private Optional<Picture> picture(DrawSpace space, Working working) {
+        Scope drawn = drawn(space);
+        Scope all = drawn;
+        for (Step step : working.steps()) {
+            all = all.with(step.name(), step.unit().dimension());
+        }
+        Scope answered = all.with(Wording.ANSWER, working.goal().unit().dimension());
+        return source.diagram().flatMap(d -> new PictureReader(drawn, answered, faults).read(d));
     }
 
     private Optional<? extends Goal> goal() {
@@ -51,14 +64,26 @@ final class TemplateReader {
     }
 
     private Wording stem() {
-        var stem = Wording.of(source.stem(), source.draw().keySet(), "stem", faults);
+        return Wording.of(source.stem(), source.draw().keySet(), "stem", faults);
+    }
+
+    private void checkTold(Wording stem, Optional<Picture> picture) {
+        var told = new HashSet<>(stem.names());
+        picture.ifPresent(p -> told.addAll(p.toldInStem()));
         for (String name : source.draw().keySet()) {
-            if (!stem.names().contains(name)) {
+            if (!told.contains(name)) {
                 faults.add(
                         "stem", "it does not tell {%s}".formatted(name), "add it, or do not draw");
             }
         }
-        return stem;
+    }
+
+    private static Scope drawn(DrawSpace space) {
+        var drawn = new Scope(Map.of());
+        for (Draw draw : space.draws()) {
+            drawn = drawn.with(draw.name(), draw.unit().dimension());
+        }
+        return drawn;
     }
 
     private Set<String> explained() {
@@ -69,11 +94,7 @@ final class TemplateReader {
     }
 
     private Optional<Working> working(DrawSpace space, Goal goal) {
-        var drawn = new Scope(Map.of());
-        for (Draw draw : space.draws()) {
-            drawn = drawn.with(draw.name(), draw.unit().dimension());
-        }
-        Scope drawnScope = drawn;
+        Scope drawnScope = drawn(space);
         Optional<Condition> where =
                 source.where()
                         .flatMap(

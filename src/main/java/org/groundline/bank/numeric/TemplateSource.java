@@ -19,7 +19,8 @@ public record TemplateSource(
         AskedSource asked,
         List<StepSource> steps,
         List<WorkedSource> worked,
-        String explain) {
+        String explain,
+        Optional<DiagramSource> diagram) {
     public TemplateSource {
         draw = inOrder(draw);
         steps = List.copyOf(steps);
@@ -118,6 +119,26 @@ public record TemplateSource(
             Map<String, String> given, String answer, Optional<String> within, String source) {
         public WorkedSource {
             given = inOrder(given);
+        }
+    }
+
+    /// The drawing of the template.
+    ///
+    /// @param kind the name of a [diagram][org.groundline.diagram.Diagram]
+    /// @param values the formula of each of its inputs, by the input's name
+    /// @param asked the name of the value that is the answer; left out, the input whose formula is
+    ///   `answer`
+    /// @param labels the names of the values that are told; left out, all that have a text
+    /// @param inStem whether it stands beside the stem, too
+    public record DiagramSource(
+            String kind,
+            Map<String, String> values,
+            Optional<String> asked,
+            List<String> labels,
+            boolean inStem) {
+        public DiagramSource {
+            values = inOrder(values);
+            labels = List.copyOf(labels);
         }
     }
 

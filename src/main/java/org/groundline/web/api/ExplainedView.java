@@ -8,6 +8,7 @@ import org.groundline.sitting.Mark;
 import org.groundline.sitting.Practices.Explained;
 import org.groundline.sitting.Result.ItemResult;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 
@@ -16,6 +17,7 @@ import java.util.Optional;
 /// @param questionId the question's id in the bank; with the version it names what was asked
 /// @param given the answer that counted; absent for an unanswered item
 /// @param verdict `right`, `wrong` or `unanswered`
+/// @param mistakenStep the position of the step that went wrong, from 1, where one is known
 /// @param belief the wrong idea that the answer points to, where one is known
 record ExplainedView(
         ItemView item,
@@ -28,6 +30,7 @@ record ExplainedView(
         int marksHundredths,
         int possibleHundredths,
         Optional<BeliefView> belief,
+        Optional<Integer> mistakenStep,
         KeyView key,
         String rationale,
         List<String> sources) {
@@ -61,8 +64,19 @@ record ExplainedView(
                 mark.hundredths(),
                 mark.possible(),
                 mark.belief().map(BeliefView::of),
+                answer.flatMap(given -> mistakenStep(key, given)),
                 KeyView.of(key),
                 key.rationale(),
                 key.sources());
+    }
+
+    private static Optional<Integer> mistakenStep(Key key, KeptAnswer given) {
+        return switch (key) {
+            case Key.Choice choice -> Optional.empty();
+            case Key.Number number ->
+                    number.findMistake(new BigDecimal(given.reading()))
+                            .map(Key.Mistake::step)
+                            .filter(step -> step > 0);
+        };
     }
 }

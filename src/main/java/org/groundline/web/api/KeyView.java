@@ -1,6 +1,7 @@
 package org.groundline.web.api;
 
 import org.groundline.bank.Key;
+import org.groundline.diagram.Purpose;
 
 import java.util.List;
 import java.util.Optional;
@@ -9,6 +10,7 @@ import java.util.Optional;
 ///
 /// @param kind `choice` has a letter; `number` has the rest, decimals as texts in the item's unit
 /// @param lowest the lowest answer that is right; `highest` the highest
+/// @param figures the drawing that explains the answer, or none
 /// @param steps the worked solution; of a `choice` empty where nothing was to be computed
 record KeyView(
         String kind,
@@ -17,8 +19,10 @@ record KeyView(
         Optional<String> lowest,
         Optional<String> highest,
         Optional<String> unit,
-        Optional<List<String>> steps) {
+        List<String> steps,
+        List<FigureView> figures) {
     static KeyView of(Key key) {
+        List<FigureView> figures = FigureView.of(key.figures(), Purpose.SOLUTION);
         return switch (key) {
             case Key.Choice choice ->
                     new KeyView(
@@ -28,7 +32,8 @@ record KeyView(
                             Optional.empty(),
                             Optional.empty(),
                             Optional.empty(),
-                            Optional.of(choice.steps()));
+                            choice.steps(),
+                            figures);
             case Key.Number number ->
                     new KeyView(
                             "number",
@@ -37,7 +42,8 @@ record KeyView(
                             Optional.of(number.lowest().toPlainString()),
                             Optional.of(number.highest().toPlainString()),
                             Optional.of(number.unit()),
-                            Optional.of(number.steps()));
+                            number.steps(),
+                            figures);
         };
     }
 }

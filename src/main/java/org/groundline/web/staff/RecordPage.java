@@ -2,6 +2,7 @@ package org.groundline.web.staff;
 
 import org.groundline.bank.Shown;
 import org.groundline.database.SubjectId;
+import org.groundline.diagram.Purpose;
 import org.groundline.record.Attempt;
 import org.groundline.record.ModuleRecord;
 import org.groundline.record.ModuleState;
@@ -9,6 +10,7 @@ import org.groundline.record.SignOff;
 import org.groundline.record.StudentRecord;
 import org.groundline.record.TalkItem;
 import org.groundline.school.Intake;
+import org.groundline.web.request.Figures;
 import org.groundline.web.request.Frame;
 import org.groundline.web.request.Percent;
 import org.groundline.web.request.Returned;
@@ -85,6 +87,11 @@ public record RecordPage(
         return item.belief().isEmpty()
                 ? given
                 : given + ". " + beliefs.getOrDefault(item.belief(), item.belief());
+    }
+
+    /// The drawing beside its stem, as HTML.
+    public String figures(TalkItem item) {
+        return Figures.html(item.shown().figures(), Purpose.STEM, "figure-" + item.item());
     }
 
     private static String text(TalkItem item) {

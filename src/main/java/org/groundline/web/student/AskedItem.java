@@ -1,7 +1,9 @@
 package org.groundline.web.student;
 
 import org.groundline.bank.Shown;
+import org.groundline.diagram.Purpose;
 import org.groundline.measure.TypedNumber.Way;
+import org.groundline.web.request.Figures;
 import org.groundline.web.request.Markdown;
 
 import java.util.List;
@@ -10,6 +12,7 @@ import java.util.stream.IntStream;
 /// A question with a place for its answer, and nothing that only marking knows.
 ///
 /// @param stem as HTML
+/// @param figures the drawing beside the stem, as HTML; empty where there is none
 /// @param options empty where a number is to be typed
 /// @param unit the unit of that number; empty for a plain one
 /// @param given what stands in the answer's place
@@ -19,6 +22,7 @@ import java.util.stream.IntStream;
 public record AskedItem(
         ItemWords words,
         String stem,
+        String figures,
         List<Choice> options,
         String unit,
         String given,
@@ -63,6 +67,7 @@ public record AskedItem(
         return new AskedItem(
                 words,
                 Markdown.inline(shown.stem()),
+                Figures.html(shown.figures(), Purpose.STEM, "figure"),
                 options,
                 unit,
                 given.text(),

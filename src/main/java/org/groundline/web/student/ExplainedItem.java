@@ -3,11 +3,13 @@ package org.groundline.web.student;
 import org.groundline.bank.Belief;
 import org.groundline.bank.Key;
 import org.groundline.bank.Shown;
+import org.groundline.diagram.Purpose;
 import org.groundline.measure.Unit;
 import org.groundline.measure.Units;
 import org.groundline.sitting.Item;
 import org.groundline.sitting.Mark;
 import org.groundline.sitting.Verdict;
+import org.groundline.web.request.Figures;
 import org.groundline.web.request.Markdown;
 
 import java.math.BigDecimal;
@@ -29,6 +31,7 @@ import java.util.Optional;
 /// @param truth what is right instead, a sentence; empty where nothing is known
 /// @param rationale as HTML
 /// @param steps the worked solution; empty where there is none
+/// @param figures the drawing that explains the answer, as HTML; empty where there is none
 public record ExplainedItem(
         ItemWords words,
         int position,
@@ -42,6 +45,7 @@ public record ExplainedItem(
         String truth,
         String rationale,
         List<Step> steps,
+        String figures,
         String source) {
     public ExplainedItem {
         options = List.copyOf(options);
@@ -84,6 +88,7 @@ public record ExplainedItem(
                 mark.belief().map(Belief::right).orElse(""),
                 Markdown.blocks(key.rationale()),
                 steps(words, key, given),
+                Figures.html(key.figures(), Purpose.SOLUTION, "figure-" + item.position()),
                 words.source(String.join("; ", key.sources()), item.objective()));
     }
 

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 class ChoiceFormTest {
@@ -88,6 +89,7 @@ class ChoiceFormTest {
                 answer,
                 Stream.of(mistakes).toList(),
                 List.of(),
-                "So far.");
+                "So far.",
+                Optional.empty());
     }
 }

@@ -2,6 +2,7 @@ package org.groundline.bank.numeric;
 
 import org.groundline.bank.numeric.TemplateSource.AnswerSource;
 import org.groundline.bank.numeric.TemplateSource.DecideSource;
+import org.groundline.bank.numeric.TemplateSource.DiagramSource;
 import org.groundline.bank.numeric.TemplateSource.DrawSource;
 import org.groundline.bank.numeric.TemplateSource.MistakeSource;
 import org.groundline.bank.numeric.TemplateSource.OptionSource;
@@ -77,7 +78,8 @@ final class ShippedTemplates {
                                                 s.find("unit")))
                         .toList(),
                 node.get("worked").list().stream().map(ShippedTemplates::worked).toList(),
-                node.text("explain"));
+                node.text("explain"),
+                node.has("diagram") ? Optional.of(diagram(node.get("diagram"))) : Optional.empty());
     }
 
     private static Map<String, DrawSource> draws(Node node) {
@@ -96,6 +98,17 @@ final class ShippedTemplates {
                                                         : List.of(),
                                                 draw.find("unit"))));
         return draws;
+    }
+
+    private static DiagramSource diagram(Node node) {
+        var values = new LinkedHashMap<String, String>();
+        node.get("values").map().forEach((name, formula) -> values.put(name, formula.toString()));
+        return new DiagramSource(
+                node.text("kind"),
+                values,
+                node.find("asked"),
+                node.has("labels") ? node.get("labels").texts() : List.of(),
+                node.find("in-stem").isPresent());
     }
 
     private static AnswerSource answer(Node node) {

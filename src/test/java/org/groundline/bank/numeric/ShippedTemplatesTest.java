@@ -9,11 +9,14 @@ import org.groundline.bank.numeric.PosedNumber.MistakeRange;
 import org.groundline.bank.numeric.ShippedTemplates.Shipped;
 import org.groundline.bank.numeric.TemplateSource.AnswerSource;
 import org.groundline.bank.numeric.TemplateSource.DecideSource;
+import org.groundline.diagram.Diagrams;
+import org.groundline.diagram.Purpose;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 import java.util.List;
+import java.util.Set;
 import java.util.stream.LongStream;
 
 /// The numeric templates of the bank, each by itself.
@@ -87,6 +90,7 @@ class ShippedTemplatesTest {
     private static void assertSound(PosedTemplate posed) {
         assertThat(posed.stem()).doesNotContain("{");
         assertThat(posed.explanation()).doesNotContain("{");
+        posed.picture().ifPresent(ShippedTemplatesTest::assertDrawn);
         switch (posed) {
             case PosedNumber number -> assertSoundNumber(number);
             case PosedChoice choice ->
@@ -94,6 +98,22 @@ class ShippedTemplatesTest {
                             .filteredOn(PosedOption.Right.class::isInstance)
                             .hasSize(1);
         }
+    }
+
+    /// What is asked has no value in what a student may know.
+    private static void assertDrawn(PosedPicture picture) {
+        var diagram = Diagrams.find(picture.kind()).orElseThrow();
+        diagram.draw(picture.solution(), Purpose.SOLUTION, "f", "en");
+        picture.stem()
+                .ifPresent(
+                        stem -> {
+                            assertThat(stem.values()).doesNotContainKeys(keys(stem.asked()));
+                            diagram.draw(stem, Purpose.STEM, "f", "en");
+                        });
+    }
+
+    private static String[] keys(Set<String> names) {
+        return names.toArray(String[]::new);
     }
 
     private static void assertSoundNumber(PosedNumber posed) {

@@ -3,6 +3,7 @@ package org.groundline.bank.numeric;
 import org.groundline.bank.numeric.TemplateSource.AnswerSource;
 import org.groundline.bank.numeric.TemplateSource.AskedSource;
 import org.groundline.bank.numeric.TemplateSource.DecideSource;
+import org.groundline.bank.numeric.TemplateSource.DiagramSource;
 import org.groundline.bank.numeric.TemplateSource.DrawSource;
 import org.groundline.bank.numeric.TemplateSource.MistakeSource;
 import org.groundline.bank.numeric.TemplateSource.OptionSource;
@@ -31,6 +32,7 @@ final class SourceBuilder {
     private Optional<String> side = Optional.of("down");
     private Optional<String> tolerance = Optional.of("2 %");
     private Optional<String> sign = Optional.empty();
+    private Optional<DiagramSource> diagram = Optional.empty();
     private List<String> bounds = List.of();
     private List<OptionSource> options = List.of();
     private List<String> between = List.of("200", "8000");
@@ -163,6 +165,16 @@ final class SourceBuilder {
         return tolerance("50");
     }
 
+    /// A drawing that only explains the answer.
+    SourceBuilder diagram(String kind, Map<String, String> values) {
+        return diagram(new DiagramSource(kind, values, Optional.empty(), List.of(), false));
+    }
+
+    SourceBuilder diagram(DiagramSource source) {
+        diagram = Optional.of(source);
+        return this;
+    }
+
     SourceBuilder decision(List<String> ends, String... texts) {
         bounds = ends;
         options = Stream.of(texts).map(text -> new OptionSource(text, "idea " + text)).toList();
@@ -177,6 +189,6 @@ final class SourceBuilder {
 
     TemplateSource source() {
         return new TemplateSource(
-                "glide-in-wind", stem, draw, where, asked(), steps, worked, explain);
+                "glide-in-wind", stem, draw, where, asked(), steps, worked, explain, diagram);
     }
 }
