@@ -7,8 +7,9 @@ public sealed interface Reading {
     /// It could be read.
     ///
     /// @param value in the expected unit
+    /// @param unit the one it was typed in, or the expected one where none was typed
     /// @param echo the reading in words for the person, such as "5.3 km = 5300 m"
-    record Read(BigDecimal value, String echo) implements Reading {}
+    record Read(BigDecimal value, Unit unit, String echo) implements Reading {}
 
     /// It could not; `why` is worded for the person.
     record Unreadable(String why) implements Reading {}

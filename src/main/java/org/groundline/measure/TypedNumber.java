@@ -93,7 +93,9 @@ public final class TypedNumber {
     private static Read unsigned(Read read, Unit expected, DecimalConvention convention) {
         BigDecimal size = read.value().abs();
         return new Read(
-                size, read.echo() + ", read as " + print(shown(size), expected, convention));
+                size,
+                read.unit(),
+                read.echo() + ", read as " + print(shown(size), expected, convention));
     }
 
     private static Reading readSigned(String typed, Unit expected, DecimalConvention convention) {
@@ -126,7 +128,8 @@ public final class TypedNumber {
                             .formatted(symbol, unit.get().dimension(), wanted(expected)));
         }
         var converted = unit.get().convert(value, expected);
-        return new Read(converted, echo(value, unit.get(), converted, expected, convention));
+        return new Read(
+                converted, unit.get(), echo(value, unit.get(), converted, expected, convention));
     }
 
     private static String echo(

@@ -7,12 +7,14 @@ import org.groundline.measure.Reading;
 import org.groundline.measure.Sign;
 import org.groundline.measure.TypedNumber;
 import org.groundline.measure.TypedNumber.Way;
+import org.groundline.measure.Unit;
 import org.groundline.measure.Units;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /// What the program makes of what a student gave: a letter, or a decimal in the item's unit.
 ///
@@ -57,12 +59,28 @@ public record AnswerReading(String text, String echo) {
         };
     }
 
+    /// The unit in which a number was typed; empty for a letter and where nothing can be read.
+    public static Optional<Unit> findUnit(Shown shown, String raw, Locale language) {
+        return switch (shown) {
+            case Shown.Choice choice -> Optional.empty();
+            case Shown.Number number ->
+                    switch (read(number, raw, language)) {
+                        case Reading.Unreadable unreadable -> Optional.empty();
+                        case Reading.Read read -> Optional.of(read.unit());
+                    };
+        };
+    }
+
+    private static Reading read(Shown.Number shown, String raw, Locale language) {
+        return TypedNumber.read(raw, Units.get(shown.unit()), convention(language), sign(shown));
+    }
+
     private static AnswerReading number(Shown.Number shown, String raw, Locale language) {
-        return switch (TypedNumber.read(
-                raw, Units.get(shown.unit()), convention(language), sign(shown))) {
+        return switch (read(shown, raw, language)) {
             case Reading.Unreadable(String why) -> throw new Refusal.Invalid("answer", why);
-            case Reading.Read(BigDecimal value, String echo) ->
-                    new AnswerReading(plain(value), certain(shown, raw, language, echo));
+            case Reading.Read read ->
+                    new AnswerReading(
+                            plain(read.value()), certain(shown, raw, language, read.echo()));
         };
     }
 

@@ -14,7 +14,10 @@ final class Answered {
     private Answered() {}
 
     static ExplainedItem.Given given(School school, Item item, KeptAnswer answer) {
-        return new ExplainedItem.Given(reading(school, item, answer), answer.reading());
+        return new ExplainedItem.Given(
+                reading(school, item, answer),
+                answer.reading(),
+                AnswerReading.findUnit(item.shown(), answer.raw(), language(school)));
     }
 
     /// What the program read in it, such as "5.3 km = 5300 m".

@@ -67,7 +67,8 @@ public record ExplainedItem(
     ///
     /// @param echo for the student, such as "5.3 km = 5300 m"
     /// @param reading what is marked: a letter, or a decimal in the item's unit
-    record Given(String echo, String reading) {}
+    /// @param unit in which a number was typed
+    record Given(String echo, String reading, Optional<Unit> unit) {}
 
     /// Puts what is known of an answered item together.
     ///
@@ -82,7 +83,7 @@ public record ExplainedItem(
                 Markdown.inline(item.shown().stem()),
                 options,
                 answer,
-                rightAnswer(key, options),
+                rightAnswer(key, options, given.flatMap(Given::unit)),
                 accepted(words, key),
                 mark.belief().map(Belief::feedback).orElse(""),
                 mark.belief().map(Belief::right).orElse(""),
@@ -107,7 +108,7 @@ public record ExplainedItem(
                 .toList();
     }
 
-    private static String rightAnswer(Key key, List<Option> options) {
+    private static String rightAnswer(Key key, List<Option> options, Optional<Unit> typed) {
         return switch (key) {
             case Key.Choice choice ->
                     options.stream()
@@ -115,8 +116,22 @@ public record ExplainedItem(
                             .map(Option::text)
                             .findFirst()
                             .orElseThrow();
-            case Key.Number number -> Units.get(number.unit()).print(number.answer());
+            case Key.Number number -> rightNumber(number, typed);
         };
+    }
+
+    /// The right answer in the item's unit, and in the one that was typed where that is another.
+    private static String rightNumber(Key.Number key, Optional<Unit> typed) {
+        Unit unit = Units.get(key.unit());
+        String right = unit.print(key.answer());
+        return typed.filter(t -> !t.equals(unit))
+                .map(t -> right + equal(unit.convert(key.answer(), t), t))
+                .orElse(right);
+    }
+
+    private static String equal(BigDecimal exact, Unit unit) {
+        BigDecimal shown = inFourDigits(exact, RoundingMode.HALF_EVEN);
+        return (shown.compareTo(exact) == 0 ? " = " : " ≈ ") + unit.print(shown);
     }
 
     private static String accepted(ItemWords words, Key key) {
@@ -131,9 +146,9 @@ public record ExplainedItem(
         };
     }
 
-    /// A bound in four digits, rounded into the interval: whatever it covers is right.
-    private static BigDecimal inFourDigits(BigDecimal bound, RoundingMode inwards) {
-        BigDecimal rounded = bound.round(new MathContext(4, inwards)).stripTrailingZeros();
+    /// In four digits; a bound is rounded into its interval, so that whatever it covers is right.
+    private static BigDecimal inFourDigits(BigDecimal value, RoundingMode mode) {
+        BigDecimal rounded = value.round(new MathContext(4, mode)).stripTrailingZeros();
         return rounded.scale() < 0 ? rounded.setScale(0) : rounded;
     }
 

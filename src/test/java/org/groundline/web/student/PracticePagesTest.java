@@ -118,7 +118,24 @@ class PracticePagesTest {
                 .contains(typed.replace(',', '.').replace(" km", "\u202Fkm") + " = " + metres)
                 .contains("<strong class=\"state right\">right</strong>")
                 .contains("<ol class=\"steps\">")
+                .containsPattern(metres + "\u202Fm = [0-9.]+\u202Fkm; anything from")
                 .contains("counts as right");
+    }
+
+    @Test
+    void theDrawingBesideTheStemAsksAndTheOneBesideTheSolutionTells() {
+        PageForm form = waiting("AER-2");
+        String answer = GlideQuestion.in(form.html()).distance() + "\u202Fm";
+
+        String page = explained(send("AER-2", form.with("answer", "1")));
+
+        assertThat(form.html())
+                .containsOnlyOnce("<figure class=\"diagram\">")
+                .contains("distance ?</text>")
+                .doesNotContain(answer);
+        assertThat(page)
+                .containsOnlyOnce("<figure class=\"diagram\">")
+                .contains("distance " + answer + "</text>");
     }
 
     @Test
