@@ -70,8 +70,28 @@ final class BankCheck {
                 (y, n) -> MisconceptionsFile.read(y, n, lists.misconceptions()))) {
             lists.misconceptions().close();
         }
+        readIllustrations();
         if (!read(SourcesFile.NAME, (y, n) -> SourcesFile.read(y, n, lists.sources()))) {
             lists.sources().close();
+        }
+    }
+
+    private void readIllustrations() {
+        if (!folder.exists()) {
+            return;
+        }
+        for (Path file : folder.illustrations()) {
+            Notes notes = new Notes(folder.relative(file));
+            IllustrationFile.read(file, notes)
+                    .ifPresentOrElse(
+                            drawing ->
+                                    lists.illustrations()
+                                            .add(
+                                                    BankFolder.illustrationId(file),
+                                                    drawing,
+                                                    notes.file()),
+                            lists.illustrations()::close);
+            findings.addAll(notes.findings());
         }
     }
 
@@ -123,6 +143,11 @@ final class BankCheck {
                 lists.misconceptions(),
                 Rule.MISCONCEPTION_UNUSED,
                 m -> "misconception " + m.id() + " is behind no distractor and no mistake",
+                "use it or remove it");
+        noteUnused(
+                lists.illustrations(),
+                Rule.ILLUSTRATION_UNUSED,
+                i -> "the illustration stands beside no question",
                 "use it or remove it");
         noteUnused(
                 lists.sources(),

@@ -16,6 +16,8 @@ import java.util.stream.Stream;
 final class BankFolder {
     private static final Set<String> OTHER_FILES = Set.of("README.md", "LICENSE");
     private static final String SCHEMA = "schema";
+    private static final String ILLUSTRATIONS = "illustrations";
+    private static final String SVG = ".svg";
 
     private final Path folder;
 
@@ -35,8 +37,22 @@ final class BankFolder {
     List<Path> modules() {
         return entries(folder).stream()
                 .filter(Files::isDirectory)
-                .filter(d -> !name(d).equals(SCHEMA))
+                .filter(d -> !name(d).equals(SCHEMA) && !name(d).equals(ILLUSTRATIONS))
                 .toList();
+    }
+
+    /// The drawings made by hand.
+    List<Path> illustrations() {
+        Path drawings = folder.resolve(ILLUSTRATIONS);
+        return Files.isDirectory(drawings)
+                ? entries(drawings).stream().filter(f -> name(f).endsWith(SVG)).toList()
+                : List.of();
+    }
+
+    /// The id of an illustration by its file.
+    static String illustrationId(Path file) {
+        String name = name(file);
+        return name.substring(0, name.length() - SVG.length());
     }
 
     /// The topic files of a module's folder.
@@ -53,7 +69,14 @@ final class BankFolder {
                         .filter(f -> !lists.contains(name(f)) && !OTHER_FILES.contains(name(f)));
         Stream<Path> below =
                 modules().stream().flatMap(m -> entries(m).stream()).filter(f -> !isTopicFile(f));
-        return Stream.concat(atTop, below).toList();
+        return Stream.of(atTop, below, strangeDrawings()).flatMap(strangers -> strangers).toList();
+    }
+
+    private Stream<Path> strangeDrawings() {
+        Path drawings = folder.resolve(ILLUSTRATIONS);
+        return Files.isDirectory(drawings)
+                ? entries(drawings).stream().filter(f -> !name(f).endsWith(SVG))
+                : Stream.of();
     }
 
     /// The path from the bank's folder, with `/` on every system.

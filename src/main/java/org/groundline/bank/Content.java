@@ -9,6 +9,8 @@ import org.groundline.bank.numeric.TemplateSource.DrawSource;
 import org.groundline.bank.numeric.TemplateSource.MistakeSource;
 import org.groundline.bank.numeric.TemplateSource.OptionSource;
 import org.groundline.bank.numeric.TemplateSource.StepSource;
+import org.groundline.diagram.Drawing;
+import org.groundline.diagram.Purpose;
 
 import java.math.BigDecimal;
 import java.util.List;
@@ -34,6 +36,9 @@ final class Content {
         content.put("options", question.options().stream().map(Content::option).toList());
         content.put("rationale", question.rationale());
         question.jurisdiction().ifPresent(j -> content.put("jurisdiction", j));
+        if (!question.figures().isEmpty()) {
+            content.put("figures", question.figures().stream().map(Content::figure).toList());
+        }
         return content;
     }
 
@@ -70,6 +75,14 @@ final class Content {
         content.put("safetyCritical", question.safetyCritical());
         content.put("sources", question.heading().sourceTexts());
         return content;
+    }
+
+    private static Map<String, Object> figure(Figure figure) {
+        Drawing drawing = figure.draw(Purpose.STEM, "figure");
+        return Map.of(
+                "svg", drawing.svg(),
+                "title", drawing.title(),
+                "description", drawing.description());
     }
 
     private static Map<String, Object> option(Option option) {

@@ -1,6 +1,7 @@
 package org.groundline.bank;
 
 import org.groundline.chance.SeededDraw;
+import org.groundline.diagram.Illustration;
 import org.groundline.ledger.CanonicalJson;
 import org.groundline.ledger.Digests;
 import org.jspecify.annotations.Nullable;
@@ -16,6 +17,7 @@ public final class FixedQuestion implements Question {
     private final List<Option> options;
     private final String rationale;
     private final @Nullable String jurisdiction;
+    private final List<Figure> figures;
     private final String canonical;
     private final String version;
 
@@ -24,12 +26,14 @@ public final class FixedQuestion implements Question {
             String stem,
             List<Option> options,
             String rationale,
-            @Nullable String jurisdiction) {
+            @Nullable String jurisdiction,
+            Optional<Illustration> illustration) {
         this.heading = heading;
         this.stem = stem;
         this.options = List.copyOf(options);
         this.rationale = rationale;
         this.jurisdiction = jurisdiction;
+        this.figures = illustration.<Figure>map(IllustratedFigure::of).stream().toList();
         this.canonical = CanonicalJson.of(Content.of(this));
         this.version = Digests.hex(canonical);
     }
@@ -41,7 +45,7 @@ public final class FixedQuestion implements Question {
                         .orElseGet(() -> new SeededDraw(seed).shuffle(options));
         var lettered = new Lettered(order.stream().map(FixedQuestion::choice).toList());
         return new Posed(
-                new Shown.Choice(stem, lettered.texts(), List.of()),
+                new Shown.Choice(stem, lettered.texts(), figures),
                 lettered.key(rationale, heading.sourceTexts(), List.of(), List.of()),
                 Map.of());
     }
@@ -62,6 +66,11 @@ public final class FixedQuestion implements Question {
     /// The options in the author's order.
     public List<Option> options() {
         return options;
+    }
+
+    /// The drawing beside the stem, or none.
+    public List<Figure> figures() {
+        return figures;
     }
 
     public String rationale() {

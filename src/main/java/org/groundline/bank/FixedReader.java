@@ -3,6 +3,7 @@ package org.groundline.bank;
 import org.groundline.bank.Lists.TopicPlace;
 import org.groundline.bank.file.Rule;
 import org.groundline.bank.file.Section;
+import org.groundline.diagram.Illustration;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -30,7 +31,8 @@ final class FixedReader {
                 "options",
                 "rationale",
                 "source",
-                "jurisdiction");
+                "jurisdiction",
+                "illustration");
         Heading heading = headings.read(section, place, file);
         String stem = Prose.STEM.read(section, "stem", "write what is asked");
         StemRules.check(section, stem);
@@ -42,9 +44,17 @@ final class FixedReader {
                         "say why the key is right and why each distractor is not");
         OptionRules.checkRationale(section, rationale);
         String jurisdiction = section.findText("jurisdiction").orElse(null);
+        Optional<Illustration> illustration = illustration(section);
         return section.errors() > before
                 ? Optional.empty()
-                : Optional.of(new FixedQuestion(heading, stem, options, rationale, jurisdiction));
+                : Optional.of(
+                        new FixedQuestion(
+                                heading, stem, options, rationale, jurisdiction, illustration));
+    }
+
+    private Optional<Illustration> illustration(Section section) {
+        return section.findText("illustration")
+                .flatMap(id -> lists.illustrations().refer(section, "illustration", id));
     }
 
     private List<Option> options(Section section) {

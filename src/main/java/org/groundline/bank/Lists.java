@@ -1,6 +1,7 @@
 package org.groundline.bank;
 
 import org.groundline.bank.file.Rule;
+import org.groundline.diagram.Illustration;
 
 /// What questions may refer to.
 record Lists(
@@ -8,6 +9,7 @@ record Lists(
         Register<TopicPlace> topics,
         Register<Misconception> misconceptions,
         Register<Source> sources,
+        Register<Illustration> illustrations,
         Register<String> questions) {
 
     /// An objective and where in the course it stands.
@@ -28,6 +30,8 @@ record Lists(
                 new Register<>(
                         "misconception", MisconceptionsFile.NAME, Rule.MISCONCEPTION_UNKNOWN),
                 new Register<>("source", SourcesFile.NAME, Rule.SOURCE_UNKNOWN),
+                new Register<>(
+                        "illustration", "the folder illustrations", Rule.ILLUSTRATION_UNKNOWN),
                 new Register<>("question", "a topic file", Rule.VALUE));
     }
 }

@@ -85,7 +85,10 @@ public final class NumericQuestion implements Question {
         List<Key.Mistake> mistakes = posed.mistakes().stream().map(this::mistake).toList();
         return new Posed(
                 new Shown.Number(
-                        posed.stem(), posed.unit(), posed.signed(), Figure.beside(posed.picture())),
+                        posed.stem(),
+                        posed.unit(),
+                        posed.signed(),
+                        ComputedFigure.beside(posed.picture())),
                 new Key.Number(
                         posed.answer(),
                         posed.lowest(),
@@ -95,7 +98,7 @@ public final class NumericQuestion implements Question {
                         posed.steps(),
                         posed.explanation(),
                         heading.sourceTexts(),
-                        Figure.explaining(posed.picture())),
+                        ComputedFigure.explaining(posed.picture())),
                 posed.drawn());
     }
 
@@ -111,12 +114,13 @@ public final class NumericQuestion implements Question {
     private Posed choice(PosedChoice posed) {
         var lettered = new Lettered(posed.options().stream().map(this::choice).toList());
         return new Posed(
-                new Shown.Choice(posed.stem(), lettered.texts(), Figure.beside(posed.picture())),
+                new Shown.Choice(
+                        posed.stem(), lettered.texts(), ComputedFigure.beside(posed.picture())),
                 lettered.key(
                         posed.explanation(),
                         heading.sourceTexts(),
                         posed.steps(),
-                        Figure.explaining(posed.picture())),
+                        ComputedFigure.explaining(posed.picture())),
                 posed.drawn());
     }
 

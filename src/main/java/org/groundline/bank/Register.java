@@ -46,6 +46,11 @@ final class Register<T> {
         }
     }
 
+    /// Enters a value whose id is the name of its file, so that no other can have it.
+    void add(String id, T value, String file) {
+        entries.put(id, new Entry<>(value, file, 1));
+    }
+
     /// Its file could not be read, so that nothing can be said about references.
     void close() {
         readable = false;

@@ -85,7 +85,7 @@ final class Svg {
                 : Double.toString(rounded);
     }
 
-    private static String escaped(String text) {
+    static String escaped(String text) {
         return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
     }
 }

@@ -18,8 +18,22 @@ public final class BankFile {
 
     /// Reads the file, or notes why it cannot be read.
     public static Optional<Yaml> read(Path file, Notes notes) {
+        return text(file, notes)
+                .flatMap(
+                        text -> {
+                            try {
+                                return Optional.of(YamlTree.of(text));
+                            } catch (YamlFault fault) {
+                                fault.noteIn(notes);
+                                return Optional.empty();
+                            }
+                        });
+    }
+
+    /// The text of the file, or empty after noting why it cannot be read.
+    public static Optional<String> text(Path file, Notes notes) {
         try {
-            return Optional.of(YamlTree.of(text(file)));
+            return Optional.of(text(file));
         } catch (YamlFault fault) {
             fault.noteIn(notes);
         } catch (IOException e) {

@@ -32,6 +32,9 @@ public enum Rule {
     MISCONCEPTION_UNKNOWN("misconception-unknown", ERROR),
     MISCONCEPTION_UNUSED("misconception-unused", WARNING),
     SLIP("slip", ERROR),
+    ILLUSTRATION("illustration", ERROR),
+    ILLUSTRATION_UNKNOWN("illustration-unknown", ERROR),
+    ILLUSTRATION_UNUSED("illustration-unused", WARNING),
     SOURCE_UNKNOWN("source-unknown", ERROR),
     SOURCE_UNUSED("source-unused", WARNING),
 

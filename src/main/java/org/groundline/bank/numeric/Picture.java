@@ -88,8 +88,9 @@ record Picture(
 
     private Map<String, String> printed(Map<String, String> texts) {
         Map<String, String> printed = new HashMap<>();
+        Set<String> silent = diagram.silentInputs();
         parts.stream()
-                .filter(part -> texts.containsKey(part.textOf()))
+                .filter(part -> texts.containsKey(part.textOf()) && !silent.contains(part.name()))
                 .forEach(part -> printed.put(part.name(), texts.getOrDefault(part.textOf(), "")));
         asked.ifPresent(name -> printed.put(name, texts.getOrDefault(Wording.ANSWER, "")));
         return printed;

@@ -83,6 +83,27 @@ class PictureTest {
     }
 
     @Test
+    void aSilentValueIsDrawnAndNeverWritten() {
+        var builder =
+                new SourceBuilder()
+                        .step("curve", "Curve.", "0.035 [s/m]", "s/m")
+                        .step("tilt", "Tilt.", "-0.63", "")
+                        .step("start", "Start.", "3.93 [m/s]", "m/s")
+                        .diagram(
+                                "polar-tangent",
+                                Map.of(
+                                        "a", "curve",
+                                        "b", "tilt",
+                                        "c", "start",
+                                        "maximum-speed", "55 [km/h]"));
+
+        Situation solution = posed(builder).picture().orElseThrow().solution();
+
+        assertThat(solution.values()).containsKeys("a", "b", "c", "maximum-speed");
+        assertThat(solution.printed()).isEmpty();
+    }
+
+    @Test
     void aDrawingThatThereIsNotIsRefusedWithThoseThereAre() {
         assertFault(
                 new SourceBuilder().diagram("glide-slope", GLIDE),
