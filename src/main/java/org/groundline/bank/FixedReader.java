@@ -18,8 +18,7 @@ final class FixedReader {
         this.headings = new HeadingReader(lists);
     }
 
-    /// The question, or empty after noting what is wrong with it.
-    Optional<FixedQuestion> read(Section section, TopicPlace place, String file) {
+    Draft read(Section section, TopicPlace place, String file) {
         long before = section.errors();
         section.allowOnly(
                 "id",
@@ -31,7 +30,8 @@ final class FixedReader {
                 "rationale",
                 "source",
                 "jurisdiction");
-        Heading heading = headings.read(section, place, file);
+        Claim claim = Claim.read(section, file);
+        Heading heading = headings.read(claim.id(), section, place);
         String stem = Prose.STEM.read(section, "stem", "write what is asked");
         StemRules.check(section, stem);
         List<Option> options = options(section);
@@ -42,9 +42,13 @@ final class FixedReader {
                         "say why the key is right and why each distractor is not");
         OptionRules.checkRationale(section, rationale);
         String jurisdiction = section.findText("jurisdiction").orElse(null);
-        return section.errors() > before
-                ? Optional.empty()
-                : Optional.of(new FixedQuestion(heading, stem, options, rationale, jurisdiction));
+        return new Draft(
+                claim,
+                section.errors() > before
+                        ? Optional.empty()
+                        : Optional.of(
+                                new FixedQuestion(
+                                        heading, stem, options, rationale, jurisdiction)));
     }
 
     private List<Option> options(Section section) {

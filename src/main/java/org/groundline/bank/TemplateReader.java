@@ -29,8 +29,7 @@ final class TemplateReader {
         this.parts = new TemplateParts(lists);
     }
 
-    /// The question, or empty after noting what is wrong with it.
-    Optional<NumericQuestion> read(Section section, TopicPlace place, String file) {
+    Draft read(Section section, TopicPlace place, String file) {
         long before = section.errors();
         section.allowOnly(
                 "id",
@@ -49,16 +48,22 @@ final class TemplateReader {
                 "worked",
                 "explain",
                 "source");
-        Heading heading = headings.read(section, place, file);
+        Claim claim = Claim.read(section, file);
+        Heading heading = headings.read(claim.id(), section, place);
         Audience audience = section.choice("audience", Audience.values(), Audience::word);
         TemplateSource source = parts.source(section, heading.id());
         checkLevel(section, heading, source);
         if (section.errors() > before) {
-            return Optional.empty();
+            return new Draft(claim, Optional.empty());
         }
         Map<String, Misconception> ideas = misconceptions(source);
-        return check(section, source)
-                .map(sound -> new NumericQuestion(heading, audience, source, sound, ideas));
+        return new Draft(
+                claim,
+                check(section, source)
+                        .map(
+                                sound ->
+                                        new NumericQuestion(
+                                                heading, audience, source, sound, ideas)));
     }
 
     private static void checkLevel(Section section, Heading heading, TemplateSource source) {
