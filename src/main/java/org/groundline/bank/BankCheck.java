@@ -28,11 +28,11 @@ final class BankCheck {
         this.folder = new BankFolder(folder);
     }
 
-    static BankCheck of(Path folder) {
+    static BankCheck of(Path folder, KnownSound known) {
         BankCheck check = new BankCheck(folder);
         check.readLists();
         if (check.folder.exists()) {
-            boolean allRead = check.readTopics();
+            boolean allRead = check.readTopics(known);
             check.findings.addAll(SlipIdeas.missing(check.lists.misconceptions()));
             if (allRead) {
                 check.noteUnused();
@@ -93,8 +93,8 @@ final class BankCheck {
     }
 
     /// Whether all topic files could be read as YAML; only then can something be called unused.
-    private boolean readTopics() {
-        TopicFile reader = new TopicFile(lists);
+    private boolean readTopics(KnownSound known) {
+        TopicFile reader = new TopicFile(lists, known);
         List<TopicRead> topics =
                 folder.topics().parallelStream().map(topic -> read(topic, reader)).toList();
         for (TopicRead topic : topics) {

@@ -10,7 +10,6 @@ import org.groundline.bank.numeric.TemplateSource.OptionSource;
 import org.groundline.bank.numeric.TemplateSource.StepSource;
 
 import java.math.BigDecimal;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;

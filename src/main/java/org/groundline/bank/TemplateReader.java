@@ -20,11 +20,13 @@ final class TemplateReader {
     private static final Pattern INDEX = Pattern.compile("\\[(\\d{1,4})]");
 
     private final Lists lists;
+    private final KnownSound known;
     private final HeadingReader headings;
     private final TemplateParts parts;
 
-    TemplateReader(Lists lists) {
+    TemplateReader(Lists lists, KnownSound known) {
         this.lists = lists;
+        this.known = known;
         this.headings = new HeadingReader(lists);
         this.parts = new TemplateParts(lists);
     }
@@ -86,8 +88,8 @@ final class TemplateReader {
         return ideas;
     }
 
-    private static Optional<NumericTemplate> check(Section section, TemplateSource source) {
-        return switch (NumericTemplate.check(source)) {
+    private Optional<NumericTemplate> check(Section section, TemplateSource source) {
+        return switch (known.check(source)) {
             case Checked.Sound sound -> Optional.of(sound.template());
             case Checked.Faulty faulty -> {
                 faulty.faults().forEach(fault -> note(section, fault));

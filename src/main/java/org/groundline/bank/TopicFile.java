@@ -16,10 +16,10 @@ final class TopicFile {
     private final FixedReader fixed;
     private final TemplateReader templates;
 
-    TopicFile(Lists lists) {
+    TopicFile(Lists lists, KnownSound known) {
         this.lists = lists;
         this.fixed = new FixedReader(lists);
-        this.templates = new TemplateReader(lists);
+        this.templates = new TemplateReader(lists, known);
     }
 
     /// @param folder the name of the folder the file lies in
