@@ -27,6 +27,7 @@ class GroundlineCommandTest {
                         .execute("bench", "nothing");
 
         assertThat(exit).isEqualTo(2);
-        assertThat(err.toString()).startsWith("There is no benchmark “nothing”; there is posing.");
+        assertThat(err.toString())
+                .startsWith("There is no benchmark “nothing”; there is posing, loading.");
     }
 }
