@@ -14,7 +14,7 @@ class GroundlineCommandTest {
     @Test
     void everyCommandIsReachedByItsName() {
         assertThat(new CommandLine(new GroundlineCommand()).getSubcommands())
-                .containsOnlyKeys("serve", "migrate", "bank", "theory", "bench");
+                .containsOnlyKeys("serve", "migrate", "bank", "theory", "daylight", "bench");
     }
 
     @Test
