@@ -13,10 +13,10 @@ import org.groundline.diagram.Drawing;
 import org.groundline.diagram.Purpose;
 
 import java.math.BigDecimal;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 
 /// What of a question makes its version. A change here changes the hash of every question of the
 /// kind, so it comes with a new format number.
@@ -27,6 +27,8 @@ import java.util.TreeMap;
 final class Content {
     private static final String FIXED_FORMAT = "1";
     private static final String NUMERIC_FORMAT = "2"; // the second writes the slips out
+
+    private static final Pattern SPACES = Pattern.compile("\\s+");
 
     private Content() {}
 
@@ -194,7 +196,7 @@ final class Content {
     }
 
     private static String formula(String formula) {
-        return String.join(" ", List.of(formula.strip().split("\\s+")));
+        return SPACES.matcher(formula.strip()).replaceAll(" ");
     }
 
     /// The shortest form of a decimal, so that 0.50 and 0.5 are the same content.

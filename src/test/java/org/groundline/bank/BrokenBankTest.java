@@ -122,6 +122,40 @@ class BrokenBankTest {
     }
 
     @Test
+    void findingsComeInTheOrderOfTheFilesAndOfTheirLinesHoweverTheyAreRead() {
+        SmallBank bank = SmallBank.copiedTo(folder);
+        String twice =
+                """
+                topic: AER-2
+                questions:
+                  - {id: z-1, level: recall}
+                templates:
+                  - {id: z-2, level: recall}
+                  - {id: z-1, level: easy}
+                """;
+        for (int i = 10; i < 50; i++) {
+            bank.write("AER/AER-2-" + i + ".yaml", twice.replace("z-2", "z-" + i));
+        }
+        List<String> findings = bank.findings();
+        assertThat(findings)
+                .filteredOn(f -> f.endsWith("(id-twice)"))
+                .hasSize(79)
+                .startsWith(
+                        "AER/AER-2-10.yaml:6: error: template z-1 has the id of another question;"
+                                + " AER/AER-2-10.yaml line 3 has it already, choose another"
+                                + " (id-twice)",
+                        "AER/AER-2-11.yaml:3: error: question z-1 has the id of another question;"
+                                + " AER/AER-2-10.yaml line 3 has it already, choose another"
+                                + " (id-twice)");
+        List<String> places =
+                findings.stream()
+                        .map(f -> f.substring(0, "AER/AER-2-10.yaml:3".length()))
+                        .distinct()
+                        .toList();
+        assertThat(places).isSorted().hasSize(120);
+    }
+
+    @Test
     void anUnreadableListMakesNoFindingsAboutWhatRefersToIt() {
         SmallBank bank = SmallBank.copiedTo(folder).remove("misconceptions.yaml");
         assertThat(bank.findings())

@@ -29,6 +29,17 @@ public final class NumericTemplate {
         var parts = new TemplateReader(source, faults).read();
         parts.ifPresent(p -> new SpaceCheck(p, faults).check());
         parts.ifPresent(p -> new WorkedCheck(p, faults).check(source.worked()));
+        return checked(parts, faults);
+    }
+
+    /// Reads a template that this very program has found sound before: draws and dimensions are
+    /// checked, as they come with reading, its cases and worked examples are not examined again.
+    public static Checked checkExamined(TemplateSource source) {
+        var faults = new Faults();
+        return checked(new TemplateReader(source, faults).read(), faults);
+    }
+
+    private static Checked checked(Optional<Parts> parts, Faults faults) {
         return parts.isPresent() && faults.isEmpty()
                 ? new Checked.Sound(new NumericTemplate(parts.get()))
                 : new Checked.Faulty(faults.list());
