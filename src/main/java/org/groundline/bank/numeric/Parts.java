@@ -11,22 +11,40 @@ record Parts(String id, Wording stem, Wording explain, DrawSpace space, Working 
         return working.goal();
     }
 
+    /// Whether the stem tells this value: all are told but those that only feed other draws.
+    boolean tells(Draw draw) {
+        return stem.names().contains(draw.name());
+    }
+
     /// The drawn values as printed, by name.
-    Map<String, String> printed(int[] choice) {
+    Map<String, String> printed(int[] choice, Instance instance) {
         var printed = new LinkedHashMap<String, String>();
         for (int i = 0; i < choice.length; i++) {
             var draw = space.draws().get(i);
-            printed.put(draw.name(), draw.values().get(choice[i]).printed());
+            printed.put(draw.name(), draw.printed(choice[i], instance.value(i)));
         }
         return printed;
     }
 
-    /// Drawn values that need not be among those of the draws, as they would be printed.
+    /// What was chosen by chance, as printed, by name; all other values follow from it.
+    Map<String, String> chosen(int[] choice) {
+        var printed = new LinkedHashMap<String, String>();
+        for (int i = 0; i < choice.length; i++) {
+            if (space.draws().get(i) instanceof Draw.Chosen draw) {
+                printed.put(draw.name(), draw.values().get(choice[i]).printed());
+            }
+        }
+        return printed;
+    }
+
+    /// Told values that need not be among those of the draws, as they would be printed.
     Map<String, String> printed(Instance instance) {
         var printed = new LinkedHashMap<String, String>();
         for (int i = 0; i < space.draws().size(); i++) {
             var draw = space.draws().get(i);
-            printed.put(draw.name(), draw.printed(instance.value(i)));
+            if (tells(draw)) {
+                printed.put(draw.name(), draw.printed(instance.value(i)));
+            }
         }
         return printed;
     }

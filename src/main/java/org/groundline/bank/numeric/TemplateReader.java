@@ -13,7 +13,6 @@ import org.groundline.measure.Unit;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -30,16 +29,18 @@ final class TemplateReader {
 
     /// The parts, or nothing where a fault was noted.
     Optional<Parts> read() {
-        var space = new DrawSpace(new DrawReader(faults).read(source.draw()));
+        Optional<DrawSpace> space = new DrawReader(faults).read(source.draw());
         Optional<? extends Goal> goal = goal();
-        Wording stem = stem();
+        Wording stem = Wording.of(source.stem(), source.draw().keySet(), "stem", faults);
         Wording explain = Wording.of(source.explain(), explained(), "explain", faults);
-        if (!faults.isEmpty() || goal.isEmpty()) {
+        if (!faults.isEmpty() || goal.isEmpty() || space.isEmpty()) {
             return Optional.empty();
         }
-        return working(space, goal.get())
-                .filter(working -> faults.isEmpty())
-                .map(w -> new Parts(source.id(), stem, explain, space, w));
+        Optional<Parts> parts =
+                working(space.get(), goal.get())
+                        .map(w -> new Parts(source.id(), stem, explain, space.get(), w));
+        parts.ifPresent(p -> new ToldCheck(p, faults).check());
+        return parts.filter(p -> faults.isEmpty());
     }
 
     private Optional<? extends Goal> goal() {
@@ -50,17 +51,6 @@ final class TemplateReader {
         };
     }
 
-    private Wording stem() {
-        var stem = Wording.of(source.stem(), source.draw().keySet(), "stem", faults);
-        for (String name : source.draw().keySet()) {
-            if (!stem.names().contains(name)) {
-                faults.add(
-                        "stem", "it does not tell {%s}".formatted(name), "add it, or do not draw");
-            }
-        }
-        return stem;
-    }
-
     private Set<String> explained() {
         var names = new LinkedHashSet<>(source.draw().keySet());
         source.steps().forEach(step -> names.add(step.name()));
@@ -69,11 +59,7 @@ final class TemplateReader {
     }
 
     private Optional<Working> working(DrawSpace space, Goal goal) {
-        var drawn = new Scope(Map.of());
-        for (Draw draw : space.draws()) {
-            drawn = drawn.with(draw.name(), draw.unit().dimension());
-        }
-        Scope drawnScope = drawn;
+        Scope drawnScope = space.scope();
         Optional<Condition> where =
                 source.where()
                         .flatMap(
@@ -156,19 +142,6 @@ final class TemplateReader {
     }
 
     private Optional<Expression> inUnit(String at, String text, Scope scope, Unit unit) {
-        Optional<Expression> formula = faults.noting(at, () -> Formula.read(text, scope));
-        if (formula.isPresent() && !formula.get().dimension().equals(unit.dimension())) {
-            faults.add(
-                    at,
-                    "`%s` is %s, but %s is %s"
-                            .formatted(
-                                    formula.get(),
-                                    formula.get().dimension(),
-                                    unit,
-                                    unit.dimension()),
-                    "change the formula or the unit");
-            return Optional.empty();
-        }
-        return formula;
+        return new Formulas(faults).inUnit(at, text, scope, unit);
     }
 }
