@@ -107,7 +107,7 @@ final class BankCheck {
         }
         for (Path stranger : folder.strangers()) {
             Notes notes = new Notes(folder.relative(stranger));
-            BankFolder.noteStranger(notes);
+            BankFolder.noteStranger(stranger, notes);
             findings.addAll(notes.findings());
         }
         return allRead;
