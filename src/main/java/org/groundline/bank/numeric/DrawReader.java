@@ -1,5 +1,7 @@
 package org.groundline.bank.numeric;
 
+import static java.util.stream.Collectors.joining;
+
 import org.groundline.bank.numeric.Draw.Chosen;
 import org.groundline.bank.numeric.Draw.Dependent;
 import org.groundline.bank.numeric.TemplateSource.ChosenSource;
@@ -105,8 +107,12 @@ final class DrawReader {
             faults.add(
                     at,
                     "“%s” is no unit known here".formatted(symbol.orElseThrow()),
-                    "use one of "
-                            + String.join(" ", Units.all().stream().map(Unit::symbol).toList()));
+                    "use one of %s, or leave it out for a plain number"
+                            .formatted(
+                                    Units.all().stream()
+                                            .map(Unit::symbol)
+                                            .filter(known -> !known.isEmpty())
+                                            .collect(joining(" "))));
         }
         return unit;
     }
