@@ -125,7 +125,7 @@ final class BankCheck {
         }
         for (Path stranger : folder.strangers()) {
             Notes notes = new Notes(folder.relative(stranger));
-            BankFolder.noteStranger(notes);
+            BankFolder.noteStranger(stranger, notes);
             findings.addAll(notes.findings());
         }
         return topics.stream().allMatch(TopicRead::isYaml);

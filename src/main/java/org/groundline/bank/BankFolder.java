@@ -98,12 +98,16 @@ final class BankFolder {
         return name.endsWith("/") ? name.substring(0, name.length() - 1) : name;
     }
 
-    static void noteStranger(Notes notes) {
+    static void noteStranger(Path stranger, Notes notes) {
+        boolean folder = Files.isDirectory(stranger);
         notes.add(
                 Rule.FILE_NOT_READ,
                 1,
-                "the file is not part of the bank and was not read",
-                "name a topic file 'module/topic-name.yaml', or move it elsewhere");
+                "the %s is not part of the bank and was not read"
+                        .formatted(folder ? "folder" : "file"),
+                folder
+                        ? "put topic files right into the folder of their module"
+                        : "name a topic file 'module/topic-name.yaml', or move it elsewhere");
     }
 
     private static boolean isTopicFile(Path file) {

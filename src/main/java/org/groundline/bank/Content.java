@@ -3,7 +3,9 @@ package org.groundline.bank;
 import org.groundline.bank.numeric.TemplateSource;
 import org.groundline.bank.numeric.TemplateSource.AnswerSource;
 import org.groundline.bank.numeric.TemplateSource.AskedSource;
+import org.groundline.bank.numeric.TemplateSource.ChosenSource;
 import org.groundline.bank.numeric.TemplateSource.DecideSource;
+import org.groundline.bank.numeric.TemplateSource.DependentSource;
 import org.groundline.bank.numeric.TemplateSource.DiagramSource;
 import org.groundline.bank.numeric.TemplateSource.DrawSource;
 import org.groundline.bank.numeric.TemplateSource.MistakeSource;
@@ -102,6 +104,21 @@ final class Content {
     }
 
     private static Map<String, Object> draw(DrawSource draw) {
+        return switch (draw) {
+            case ChosenSource chosen -> chosen(chosen);
+            case DependentSource dependent -> dependent(dependent);
+        };
+    }
+
+    private static Map<String, Object> dependent(DependentSource draw) {
+        Map<String, Object> content = new TreeMap<>();
+        content.put("formula", formula(draw.formula()));
+        content.put("round", decimal(draw.round()));
+        put(content, "unit", draw.unit());
+        return content;
+    }
+
+    private static Map<String, Object> chosen(ChosenSource draw) {
         Map<String, Object> content = new TreeMap<>();
         put(content, "from", draw.from().map(Content::decimal));
         put(content, "to", draw.to().map(Content::decimal));

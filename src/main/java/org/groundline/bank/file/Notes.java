@@ -9,6 +9,8 @@ import java.util.stream.Stream;
 public final class Notes {
     private final String file;
     private final List<Supplier<Stream<Finding>>> told = new ArrayList<>();
+    private final List<Notes> later = new ArrayList<>();
+    private long errors;
 
     public Notes(String file) {
         this.file = file;
@@ -19,17 +21,24 @@ public final class Notes {
         String message = problem + "; " + remedy;
         Finding finding = new Finding(rule.severity().word(), file, line, rule.word(), message);
         told.add(() -> Stream.of(finding));
+        errors += finding.isError() ? 1 : 0;
     }
 
     /// Notes of the same file that are told at this place, however late they are made.
     public Notes later() {
-        Notes later = new Notes(file);
-        told.add(later::stream);
-        return later;
+        Notes notes = new Notes(file);
+        told.add(notes::stream);
+        later.add(notes);
+        return notes;
     }
 
+    /// Counted along the way, as readers ask for it at each of perhaps thousands of questions.
     public long errors() {
-        return stream().filter(Finding::isError).count();
+        long all = errors;
+        for (Notes notes : later) {
+            all += notes.errors();
+        }
+        return all;
     }
 
     public String file() {
