@@ -19,6 +19,8 @@ import java.util.function.Function;
 
 /// Reads the texts of a template into its parts: draws, formulas, key, wording.
 final class TemplateReader {
+    static final int MOST_STEPS = 40;
+
     private final TemplateSource source;
     private final Faults faults;
 
@@ -97,6 +99,13 @@ final class TemplateReader {
 
     /// Reads the steps and returns the scope that knows them, too.
     private Scope steps(Scope drawn, List<Step> steps) {
+        if (source.steps().size() > MOST_STEPS) {
+            faults.add(
+                    "steps",
+                    "there are %d steps".formatted(source.steps().size()),
+                    "work it out in at most %d".formatted(MOST_STEPS));
+            return drawn;
+        }
         Scope scope = drawn;
         for (int i = 0; i < source.steps().size(); i++) {
             StepSource step = source.steps().get(i);
