@@ -44,8 +44,15 @@ record ToldCheck(Parts parts, Faults faults) {
                         formulas,
                         working.answer().names(),
                         parts.explain().names().stream(),
-                        options().stream().flatMap(option -> option.text().names().stream()))
+                        options().stream().flatMap(option -> option.text().names().stream()),
+                        drawing())
                 .flatMap(names -> names);
+    }
+
+    private Stream<String> drawing() {
+        return parts.picture().stream()
+                .flatMap(picture -> picture.parts().stream())
+                .flatMap(part -> part.formula().names());
     }
 
     private List<Decision.Choice> options() {

@@ -231,6 +231,8 @@ class DependentDrawTest {
         String untold = "it does not tell {share}";
         assertFault(field().where("share < 2"), "stem", untold);
         assertFault(field().step("part", "Its part.", "share", ""), "stem", untold);
+        var drawing = Map.of("height", "height", "distance", "field * share");
+        assertFault(field().diagram("glide-path", drawing), "stem", untold);
         assertFault(field().mistake("doubled", "field * share"), "stem", untold);
         assertFault(field().formula("field * share"), "stem", untold);
         assertFault(field().explain("It is {share} of it: {answer}."), "stem", untold);
