@@ -82,6 +82,7 @@ class ArchitectureTest {
                     .onlyDependOnClassesThat(
                             resideInAnyPackage(
                                     "java..",
+                                    "javax.xml.stream..",
                                     "org.jspecify..",
                                     packageOf("measure"),
                                     packageOf("theory"),

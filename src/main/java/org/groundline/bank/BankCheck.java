@@ -15,7 +15,8 @@ import java.util.function.BiConsumer;
 import java.util.function.Function;
 
 /// Reads a whole bank: first the lists, then the topic files against them, then what only the whole
-/// can show.
+/// can show. Topic files are read side by side, which takes most of the time; their findings keep
+/// the order of the files.
 final class BankCheck {
     private final BankFolder folder;
     private final Lists lists = Lists.empty();
@@ -27,11 +28,11 @@ final class BankCheck {
         this.folder = new BankFolder(folder);
     }
 
-    static BankCheck of(Path folder) {
+    static BankCheck of(Path folder, KnownSound known) {
         BankCheck check = new BankCheck(folder);
         check.readLists();
         if (check.folder.exists()) {
-            boolean allRead = check.readTopics();
+            boolean allRead = check.readTopics(known);
             check.findings.addAll(SlipIdeas.missing(check.lists.misconceptions()));
             if (allRead) {
                 check.noteUnused();
@@ -112,25 +113,33 @@ final class BankCheck {
     }
 
     /// Whether all topic files could be read as YAML; only then can something be called unused.
-    private boolean readTopics() {
-        boolean allRead = true;
-        TopicFile topics = new TopicFile(lists);
-        for (Path module : folder.modules()) {
-            for (Path file : folder.topics(module)) {
-                Notes notes = new Notes(folder.relative(file));
-                Optional<Yaml> root = BankFile.read(file, notes);
-                root.map(yaml -> topics.read(yaml, notes, BankFolder.name(module)))
-                        .ifPresent(questions::addAll);
-                allRead &= root.isPresent();
-                findings.addAll(notes.findings());
-            }
+    private boolean readTopics(KnownSound known) {
+        TopicFile reader = new TopicFile(lists, known);
+        List<TopicRead> topics =
+                folder.topics().parallelStream().map(topic -> read(topic, reader)).toList();
+        for (TopicRead topic : topics) {
+            topic.drafts().stream()
+                    .flatMap(draft -> draft.settle(lists.questions()).stream())
+                    .forEach(questions::add);
+            findings.addAll(topic.notes().findings());
         }
         for (Path stranger : folder.strangers()) {
             Notes notes = new Notes(folder.relative(stranger));
-            BankFolder.noteStranger(notes);
+            BankFolder.noteStranger(stranger, notes);
             findings.addAll(notes.findings());
         }
-        return allRead;
+        return topics.stream().allMatch(TopicRead::isYaml);
+    }
+
+    /// What a topic file holds, and the notes made of it so far.
+    private record TopicRead(Notes notes, boolean isYaml, List<Draft> drafts) {}
+
+    private TopicRead read(BankFolder.TopicPath topic, TopicFile reader) {
+        Notes notes = new Notes(folder.relative(topic.file()));
+        Optional<Yaml> root = BankFile.read(topic.file(), notes);
+        List<Draft> drafts =
+                root.map(yaml -> reader.read(yaml, notes, topic.module())).orElse(List.of());
+        return new TopicRead(notes, root.isPresent(), drafts);
     }
 
     private void noteUnused() {

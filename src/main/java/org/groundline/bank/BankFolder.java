@@ -33,8 +33,17 @@ final class BankFolder {
         return folder.resolve(name);
     }
 
-    /// The folders of modules.
-    List<Path> modules() {
+    /// A topic file, and the name of the folder it lies in.
+    record TopicPath(Path file, String module) {}
+
+    /// All topic files, in the order of their names.
+    List<TopicPath> topics() {
+        return modules().stream()
+                .flatMap(m -> topics(m).map(f -> new TopicPath(f, name(m))))
+                .toList();
+    }
+
+    private List<Path> modules() {
         return entries(folder).stream()
                 .filter(Files::isDirectory)
                 .filter(d -> !name(d).equals(SCHEMA) && !name(d).equals(ILLUSTRATIONS))
@@ -55,9 +64,8 @@ final class BankFolder {
         return name.substring(0, name.length() - SVG.length());
     }
 
-    /// The topic files of a module's folder.
-    List<Path> topics(Path module) {
-        return entries(module).stream().filter(BankFolder::isTopicFile).toList();
+    private static Stream<Path> topics(Path module) {
+        return entries(module).stream().filter(BankFolder::isTopicFile);
     }
 
     /// Files that nobody reads, so that a misnamed one does not go unnoticed.
@@ -85,17 +93,21 @@ final class BankFolder {
         return path.replace(folder.getFileSystem().getSeparator(), "/");
     }
 
-    static String name(Path path) {
+    private static String name(Path path) {
         String name = String.valueOf(path.getFileName());
         return name.endsWith("/") ? name.substring(0, name.length() - 1) : name;
     }
 
-    static void noteStranger(Notes notes) {
+    static void noteStranger(Path stranger, Notes notes) {
+        boolean folder = Files.isDirectory(stranger);
         notes.add(
                 Rule.FILE_NOT_READ,
                 1,
-                "the file is not part of the bank and was not read",
-                "name a topic file 'module/topic-name.yaml', or move it elsewhere");
+                "the %s is not part of the bank and was not read"
+                        .formatted(folder ? "folder" : "file"),
+                folder
+                        ? "put topic files right into the folder of their module"
+                        : "name a topic file 'module/topic-name.yaml', or move it elsewhere");
     }
 
     private static boolean isTopicFile(Path file) {

@@ -3,7 +3,9 @@ package org.groundline.bank;
 import org.groundline.bank.numeric.TemplateSource;
 import org.groundline.bank.numeric.TemplateSource.AnswerSource;
 import org.groundline.bank.numeric.TemplateSource.AskedSource;
+import org.groundline.bank.numeric.TemplateSource.ChosenSource;
 import org.groundline.bank.numeric.TemplateSource.DecideSource;
+import org.groundline.bank.numeric.TemplateSource.DependentSource;
 import org.groundline.bank.numeric.TemplateSource.DiagramSource;
 import org.groundline.bank.numeric.TemplateSource.DrawSource;
 import org.groundline.bank.numeric.TemplateSource.MistakeSource;
@@ -13,10 +15,10 @@ import org.groundline.diagram.Drawing;
 import org.groundline.diagram.Purpose;
 
 import java.math.BigDecimal;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 
 /// What of a question makes its version. A change here changes the hash of every question of the
 /// kind, so it comes with a new format number.
@@ -27,6 +29,8 @@ import java.util.TreeMap;
 final class Content {
     private static final String FIXED_FORMAT = "1";
     private static final String NUMERIC_FORMAT = "2"; // the second writes the slips out
+
+    private static final Pattern SPACES = Pattern.compile("\\s+");
 
     private Content() {}
 
@@ -100,6 +104,21 @@ final class Content {
     }
 
     private static Map<String, Object> draw(DrawSource draw) {
+        return switch (draw) {
+            case ChosenSource chosen -> chosen(chosen);
+            case DependentSource dependent -> dependent(dependent);
+        };
+    }
+
+    private static Map<String, Object> dependent(DependentSource draw) {
+        Map<String, Object> content = new TreeMap<>();
+        content.put("formula", formula(draw.formula()));
+        content.put("round", decimal(draw.round()));
+        put(content, "unit", draw.unit());
+        return content;
+    }
+
+    private static Map<String, Object> chosen(ChosenSource draw) {
         Map<String, Object> content = new TreeMap<>();
         put(content, "from", draw.from().map(Content::decimal));
         put(content, "to", draw.to().map(Content::decimal));
@@ -194,7 +213,7 @@ final class Content {
     }
 
     private static String formula(String formula) {
-        return String.join(" ", List.of(formula.strip().split("\\s+")));
+        return SPACES.matcher(formula.strip()).replaceAll(" ");
     }
 
     /// The shortest form of a decimal, so that 0.50 and 0.5 are the same content.

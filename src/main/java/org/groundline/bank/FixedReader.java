@@ -19,8 +19,7 @@ final class FixedReader {
         this.headings = new HeadingReader(lists);
     }
 
-    /// The question, or empty after noting what is wrong with it.
-    Optional<FixedQuestion> read(Section section, TopicPlace place, String file) {
+    Draft read(Section section, TopicPlace place, String file) {
         long before = section.errors();
         section.allowOnly(
                 "id",
@@ -33,7 +32,8 @@ final class FixedReader {
                 "source",
                 "jurisdiction",
                 "illustration");
-        Heading heading = headings.read(section, place, file);
+        Claim claim = Claim.read(section, file);
+        Heading heading = headings.read(claim.id(), section, place);
         String stem = Prose.STEM.read(section, "stem", "write what is asked");
         StemRules.check(section, stem);
         List<Option> options = options(section);
@@ -45,11 +45,18 @@ final class FixedReader {
         OptionRules.checkRationale(section, rationale);
         String jurisdiction = section.findText("jurisdiction").orElse(null);
         Optional<Illustration> illustration = illustration(section);
-        return section.errors() > before
-                ? Optional.empty()
-                : Optional.of(
-                        new FixedQuestion(
-                                heading, stem, options, rationale, jurisdiction, illustration));
+        return new Draft(
+                claim,
+                section.errors() > before
+                        ? Optional.empty()
+                        : Optional.of(
+                                new FixedQuestion(
+                                        heading,
+                                        stem,
+                                        options,
+                                        rationale,
+                                        jurisdiction,
+                                        illustration)));
     }
 
     private Optional<Illustration> illustration(Section section) {

@@ -14,11 +14,7 @@ final class HeadingReader {
         this.citations = new CitationReader(lists.sources());
     }
 
-    Heading read(Section section, TopicPlace place, String file) {
-        String id = Ids.words(section);
-        if (!id.isEmpty()) {
-            lists.questions().add(id, id, file, section);
-        }
+    Heading read(String id, Section section, TopicPlace place) {
         return new Heading(
                 id,
                 objective(section, place),

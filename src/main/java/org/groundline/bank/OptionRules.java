@@ -28,6 +28,10 @@ final class OptionRules {
     private static final Pattern LETTER =
             Pattern.compile("\\b([Oo]ptions?|[Aa]nswers?|[Cc]hoices?) \\*{0,2}([A-D])\\b");
 
+    private static final Pattern MARKS = Pattern.compile("[*_\"'“”‘’]");
+    private static final Pattern SPACES = Pattern.compile("\\s+");
+    private static final Pattern STOPS = Pattern.compile("[.!?;,:]+$");
+
     private OptionRules() {}
 
     /// @param sections where the options stand, in the same order
@@ -110,11 +114,9 @@ final class OptionRules {
 
     /// What two texts have in common that say the same: no case, emphasis, spacing or final stop.
     static String normal(String text) {
-        return Normalizer.normalize(text, Normalizer.Form.NFKC)
-                .toLowerCase(Locale.ROOT)
-                .replaceAll("[*_\"'“”‘’]", "")
-                .replaceAll("\\s+", " ")
-                .replaceAll("[.!?;,:]+$", "")
-                .strip();
+        String folded = Normalizer.normalize(text, Normalizer.Form.NFKC).toLowerCase(Locale.ROOT);
+        String unmarked = MARKS.matcher(folded).replaceAll("");
+        String spaced = SPACES.matcher(unmarked).replaceAll(" ");
+        return STOPS.matcher(spaced).replaceAll("").strip();
     }
 }

@@ -34,23 +34,26 @@ enum Prose {
         this.longest = longest;
     }
 
-    /// The text under a key that must be there, within the limits.
+    /// The text under a key that must be there, within the limits. One that is too long is not
+    /// searched for Markdown, as that goes as deep as the Markdown is nested.
     String read(Section section, String key, String remedy) {
         String text = section.text(key, remedy);
         if (!text.isEmpty()) {
-            checkLength(section, key, text);
-            findMarkup(text).ifPresent(found -> noteMarkup(section, key, found));
+            int length = text.codePointCount(0, text.length());
+            if (length < shortest || length > longest) {
+                noteLength(section, key, length);
+            }
+            if (length <= longest) {
+                findMarkup(text).ifPresent(found -> noteMarkup(section, key, found));
+            }
         }
         return text;
     }
 
-    private void checkLength(Section section, String key, String text) {
-        int length = text.codePointCount(0, text.length());
-        if (length < shortest || length > longest) {
-            String problem = "has %d characters in '%s'".formatted(length, key);
-            String remedy = "write %d to %d characters".formatted(shortest, longest);
-            section.note(Rule.LENGTH, key, problem, remedy);
-        }
+    private void noteLength(Section section, String key, int length) {
+        String problem = "has %d characters in '%s'".formatted(length, key);
+        String remedy = "write %d to %d characters".formatted(shortest, longest);
+        section.note(Rule.LENGTH, key, problem, remedy);
     }
 
     private static void noteMarkup(Section section, String key, String found) {

@@ -44,7 +44,16 @@ public final class Questions {
     ///
     /// @throws BankFault if anything in it is an error
     public static Questions load(Path folder) {
-        BankCheck check = BankCheck.of(folder);
+        return load(folder, KnownSound.none());
+    }
+
+    /// Loads a bank without examining again the templates that are known to be sound; those of this
+    /// bank are known from then on.
+    ///
+    /// @throws BankFault if anything in it is an error
+    public static Questions load(Path folder, KnownSound known) {
+        BankCheck check = BankCheck.of(folder, known);
+        known.keep();
         BankReport report = BankReport.of(check);
         if (!report.isSound()) {
             throw new BankFault(report.errors());
@@ -52,9 +61,9 @@ public final class Questions {
         return new Questions(check);
     }
 
-    /// Tells what is in a bank and what is wrong with it.
+    /// Tells what is in a bank and what is wrong with it, after examining everything.
     public static BankReport check(Path folder) {
-        return BankReport.of(BankCheck.of(folder));
+        return BankReport.of(BankCheck.of(folder, KnownSound.none()));
     }
 
     /// Puts a question to a student; the same seed gives the same item.

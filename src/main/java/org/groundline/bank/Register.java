@@ -4,21 +4,22 @@ import org.groundline.bank.file.Nearest;
 import org.groundline.bank.file.Rule;
 import org.groundline.bank.file.Section;
 
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 
 /// Everything of one kind that a bank names by an id, where it stands and whether anything refers
-/// to it, while a bank is being checked.
+/// to it, while a bank is being checked. Several files may refer to its entries at the same time,
+/// one after the other may add to them.
 final class Register<T> {
     private final String noun;
     private final String list;
     private final Rule unknown;
     private final Map<String, Entry<T>> entries = new LinkedHashMap<>();
-    private final Set<String> used = new HashSet<>();
+    private final Set<String> used = ConcurrentHashMap.newKeySet();
     private boolean readable = true;
 
     record Entry<T>(T value, String file, int line) {}
@@ -32,8 +33,8 @@ final class Register<T> {
         this.unknown = unknown;
     }
 
-    /// Enters a value, or notes that its id is taken.
-    void add(String id, T value, String file, Section section) {
+    /// Enters a value, or notes that its id is taken; whether it was entered.
+    boolean add(String id, T value, String file, Section section) {
         Entry<T> entry = new Entry<>(value, file, section.line("id"));
         Entry<T> earlier = entries.putIfAbsent(id, entry);
         if (earlier != null) {
@@ -44,6 +45,7 @@ final class Register<T> {
                     "%s line %d has it already, choose another"
                             .formatted(earlier.file(), earlier.line()));
         }
+        return earlier == null;
     }
 
     /// Enters a value whose id is the name of its file, so that no other can have it.

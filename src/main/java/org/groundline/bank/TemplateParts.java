@@ -5,7 +5,9 @@ import org.groundline.bank.file.Section;
 import org.groundline.bank.numeric.TemplateSource;
 import org.groundline.bank.numeric.TemplateSource.AnswerSource;
 import org.groundline.bank.numeric.TemplateSource.AskedSource;
+import org.groundline.bank.numeric.TemplateSource.ChosenSource;
 import org.groundline.bank.numeric.TemplateSource.DecideSource;
+import org.groundline.bank.numeric.TemplateSource.DependentSource;
 import org.groundline.bank.numeric.TemplateSource.DiagramSource;
 import org.groundline.bank.numeric.TemplateSource.DrawSource;
 import org.groundline.bank.numeric.TemplateSource.MistakeSource;
@@ -67,8 +69,28 @@ final class TemplateParts {
     }
 
     private static DrawSource draw(Section draw) {
-        draw.allowOnly("from", "to", "step", "any-of", "unit");
-        return new DrawSource(
+        draw.allowOnly("from", "to", "step", "any-of", "formula", "round", "unit");
+        return draw.has("formula") || draw.has("round") ? dependent(draw) : chosen(draw);
+    }
+
+    private static DrawSource dependent(Section draw) {
+        for (String other : List.of("from", "to", "step", "any-of")) {
+            if (draw.has(other)) {
+                draw.note(
+                        Rule.VALUE,
+                        other,
+                        "has '" + other + "' beside what computes it",
+                        "keep either formula and round, or a range or list");
+            }
+        }
+        return new DependentSource(
+                draw.text("formula", "say how it is computed from other drawn values"),
+                draw.text("round", "give the step of the printed value, such as 50 or 0.1"),
+                draw.findText("unit"));
+    }
+
+    private static DrawSource chosen(Section draw) {
+        return new ChosenSource(
                 draw.findText("from"),
                 draw.findText("to"),
                 draw.findText("step"),

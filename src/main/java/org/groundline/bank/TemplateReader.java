@@ -20,17 +20,18 @@ final class TemplateReader {
     private static final Pattern INDEX = Pattern.compile("\\[(\\d{1,4})]");
 
     private final Lists lists;
+    private final KnownSound known;
     private final HeadingReader headings;
     private final TemplateParts parts;
 
-    TemplateReader(Lists lists) {
+    TemplateReader(Lists lists, KnownSound known) {
         this.lists = lists;
+        this.known = known;
         this.headings = new HeadingReader(lists);
         this.parts = new TemplateParts(lists);
     }
 
-    /// The question, or empty after noting what is wrong with it.
-    Optional<NumericQuestion> read(Section section, TopicPlace place, String file) {
+    Draft read(Section section, TopicPlace place, String file) {
         long before = section.errors();
         section.allowOnly(
                 "id",
@@ -50,16 +51,22 @@ final class TemplateReader {
                 "explain",
                 "diagram",
                 "source");
-        Heading heading = headings.read(section, place, file);
+        Claim claim = Claim.read(section, file);
+        Heading heading = headings.read(claim.id(), section, place);
         Audience audience = section.choice("audience", Audience.values(), Audience::word);
         TemplateSource source = parts.source(section, heading.id());
         checkLevel(section, heading, source);
         if (section.errors() > before) {
-            return Optional.empty();
+            return new Draft(claim, Optional.empty());
         }
         Map<String, Misconception> ideas = misconceptions(source);
-        return check(section, source)
-                .map(sound -> new NumericQuestion(heading, audience, source, sound, ideas));
+        return new Draft(
+                claim,
+                check(section, source)
+                        .map(
+                                sound ->
+                                        new NumericQuestion(
+                                                heading, audience, source, sound, ideas)));
     }
 
     private static void checkLevel(Section section, Heading heading, TemplateSource source) {
@@ -82,8 +89,8 @@ final class TemplateReader {
         return ideas;
     }
 
-    private static Optional<NumericTemplate> check(Section section, TemplateSource source) {
-        return switch (NumericTemplate.check(source)) {
+    private Optional<NumericTemplate> check(Section section, TemplateSource source) {
+        return switch (known.check(source)) {
             case Checked.Sound sound -> Optional.of(sound.template());
             case Checked.Faulty faulty -> {
                 faulty.faults().forEach(fault -> note(section, fault));

@@ -8,41 +8,37 @@ import org.groundline.bank.file.Yaml;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
-/// Reads a topic file: the questions that are sound; what is wrong with the others is noted.
+/// Reads topic files: the questions that are sound; what is wrong with the others is noted. Several
+/// files may be read at the same time.
 final class TopicFile {
     private final Lists lists;
     private final FixedReader fixed;
     private final TemplateReader templates;
 
-    TopicFile(Lists lists) {
+    TopicFile(Lists lists, KnownSound known) {
         this.lists = lists;
         this.fixed = new FixedReader(lists);
-        this.templates = new TemplateReader(lists);
+        this.templates = new TemplateReader(lists, known);
     }
 
     /// @param folder the name of the folder the file lies in
-    List<Question> read(Yaml root, Notes notes, String folder) {
+    List<Draft> read(Yaml root, Notes notes, String folder) {
         Section file = Section.of("the file", root, notes);
         file.allowOnly("topic", "questions", "templates");
         TopicPlace place = place(file, folder);
-        List<Question> questions = new ArrayList<>();
+        List<Draft> drafts = new ArrayList<>();
         for (Section question : file.sections("questions", "question")) {
-            keep(fixed.read(question, place, notes.file()), questions);
+            drafts.add(fixed.read(question, place, notes.file()));
         }
         for (Section template : file.sections("templates", "template")) {
-            keep(templates.read(template, place, notes.file()), questions);
+            drafts.add(templates.read(template, place, notes.file()));
         }
         if (!file.has("questions") && !file.has("templates")) {
             String remedy = "list questions or templates, or remove the file";
             file.note(Rule.MISSING, "topic", "has neither 'questions' nor 'templates'", remedy);
         }
-        return questions;
-    }
-
-    private static void keep(Optional<? extends Question> question, List<Question> questions) {
-        question.ifPresent(questions::add);
+        return drafts;
     }
 
     /// The topic's place; for an unknown topic one that makes no further findings.

@@ -1,35 +1,45 @@
 package org.groundline.bench;
 
-import org.openjdk.jmh.results.RunResult;
-import org.openjdk.jmh.runner.Runner;
-import org.openjdk.jmh.runner.RunnerException;
-import org.openjdk.jmh.runner.options.OptionsBuilder;
-import org.openjdk.jmh.runner.options.VerboseMode;
+import static org.groundline.bench.Bound.AT_LEAST;
+import static org.groundline.bench.Bound.AT_MOST;
 
+import java.io.IOException;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /// The benchmarks by name.
 public enum Benchmarks {
-    POSING(PosingBenchmark.class, "items posed a second on one core", 100_000);
+    /// Takes about half a minute.
+    POSING(
+            new Figure(
+                    "posing",
+                    PosingBenchmark.class,
+                    "pose",
+                    "items posed a second on one core",
+                    AT_LEAST,
+                    100_000)),
 
-    private final Class<?> measured;
-    private final String unit;
-    private final double mark;
+    /// Takes about three minutes.
+    LOADING(
+            loading("loading in full", LoadingBenchmark.class, "full", 2),
+            loading("loading unchanged", LoadingBenchmark.class, "unchanged", 0.5),
+            loading("first loading in full", FirstLoadingBenchmark.class, "full", 2),
+            loading("first loading unchanged", FirstLoadingBenchmark.class, "unchanged", 0.5));
 
-    Benchmarks(Class<?> measured, String unit, double mark) {
-        this.measured = measured;
-        this.unit = unit;
-        this.mark = mark;
+    private static final int LARGE = 5_000;
+
+    private final List<Figure> figures;
+
+    Benchmarks(Figure... figures) {
+        this.figures = List.of(figures);
     }
 
-    /// What was measured.
-    ///
-    /// @param value the mean of all rounds
-    /// @param error half the width of its 99.9 % interval
-    /// @param mark what it has to reach
-    public record Measured(String name, String unit, double value, double error, double mark) {}
+    private static Figure loading(String name, Class<?> benchmark, String method, double mark) {
+        return new Figure(name, benchmark, method, "s for 5,000 questions", AT_MOST, mark);
+    }
 
     public static Optional<Benchmarks> findByName(String name) {
         return Arrays.stream(values()).filter(b -> b.word().equals(name)).findFirst();
@@ -40,22 +50,19 @@ public enum Benchmarks {
     }
 
     private String word() {
-        return name().toLowerCase(java.util.Locale.ROOT);
+        return name().toLowerCase(Locale.ROOT);
     }
 
-    /// Measures in a process of its own; takes about half a minute.
-    public Measured run() {
-        var options =
-                new OptionsBuilder()
-                        .include(measured.getName().replace(".", "\\.") + "\\..*")
-                        .verbosity(VerboseMode.SILENT)
-                        .build();
-        try {
-            RunResult result = new Runner(options).runSingle();
-            var primary = result.getPrimaryResult();
-            return new Measured(word(), unit, primary.getScore(), primary.getScoreError(), mark);
-        } catch (RunnerException e) {
-            throw new IllegalStateException("the benchmark " + word() + " did not run", e);
+    /// Measures one figure after another, and hands each over as soon as it is there.
+    public void run(Consumer<Measured> told) throws IOException {
+        switch (this) {
+            case POSING -> figures.forEach(figure -> told.accept(figure.measure()));
+            case LOADING -> {
+                try (LargeBank bank = LargeBank.make(LARGE)) {
+                    String folder = "-D" + LargeBankLoading.FOLDER + "=" + bank.folder();
+                    figures.forEach(figure -> told.accept(figure.measure(folder)));
+                }
+            }
         }
     }
 }

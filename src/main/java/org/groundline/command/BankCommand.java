@@ -7,8 +7,8 @@ import picocli.CommandLine.Option;
 
 /// `bank`: looks at a question bank without a server.
 ///
-/// Exit codes of all its commands: 0 when the bank is sound, 1 when it has errors, 2 for a wrong
-/// call, such as an unknown question.
+/// Exit codes of all its commands: 0 when the bank is sound, 1 when it has errors or the output
+/// could not be written to its end, 2 for a wrong call, such as an unknown question.
 @NullMarked
 @Command(
         name = "bank",
@@ -18,7 +18,7 @@ import picocli.CommandLine.Option;
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             "0:the bank is sound",
-            "1:the bank has errors; they are listed on standard error",
+            "1:the bank has errors, listed on standard error, or the output was not read to its end",
             "2:the call is wrong, for example an unknown question"
         })
 public final class BankCommand {

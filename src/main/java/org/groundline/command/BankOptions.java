@@ -58,6 +58,16 @@ final class BankOptions {
         commandLine().getErr().flush();
     }
 
+    /// For a command that prints thousands of parts.
+    LongOutput longOutput() {
+        return new LongOutput(commandLine().getOut());
+    }
+
+    /// A wrong call, told with the command's usage.
+    ParameterException wrong(String text) {
+        return new ParameterException(commandLine(), text);
+    }
+
     BankLocation open() throws IOException {
         return folder == null ? BankLocation.shipped() : BankLocation.at(folder);
     }
@@ -71,7 +81,10 @@ final class BankOptions {
             complain(String.valueOf(fault.getMessage()));
             return CommandLine.ExitCode.SOFTWARE;
         } catch (Refusal refusal) {
-            throw new ParameterException(commandLine(), String.valueOf(refusal.getMessage()));
+            throw wrong(String.valueOf(refusal.getMessage()));
+        } catch (LongOutput.Ended ended) {
+            ended.trouble().ifPresent(this::complain);
+            return CommandLine.ExitCode.SOFTWARE;
         }
     }
 

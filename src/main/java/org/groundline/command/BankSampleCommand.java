@@ -1,6 +1,7 @@
 package org.groundline.command;
 
 import com.fasterxml.jackson.annotation.JsonRawValue;
+import com.fasterxml.jackson.databind.SequenceWriter;
 
 import org.groundline.bank.Frozen;
 import org.groundline.bank.Key;
@@ -15,11 +16,11 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-import java.util.List;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.stream.LongStream;
 
 /// `bank sample`: a question as it would be put to students.
 @NullMarked
@@ -54,36 +55,57 @@ final class BankSampleCommand implements Callable<Integer> {
             @JsonRawValue String key,
             Map<String, String> drawn) {}
 
+    @Option(
+            names = "--progress",
+            description = "Tell every two seconds on standard error how many are done.")
+    private boolean progress;
+
     @Override
     public Integer call() throws Exception {
-        return options.withQuestions(
-                bank -> {
-                    Question question = bank.question(id);
-                    switch (options.format()) {
-                        case JSON -> printJson(bank, question);
-                        case TEXT ->
-                                seeds().forEach(
-                                                s ->
-                                                        pose(bank, question, s)
-                                                                .ifPresent(p -> printText(p, s)));
-                    }
-                });
+        if (count < 1) {
+            throw options.wrong("--count is %d; ask for at least one".formatted(count));
+        }
+        return options.withQuestions(bank -> print(bank, bank.question(id)));
     }
 
-    private LongStream seeds() {
-        return LongStream.range(0, count).map(i -> seed + i);
+    private void print(Questions bank, Question question) {
+        LongOutput out = options.longOutput();
+        try {
+            switch (options.format()) {
+                case JSON -> printJson(bank, question, out);
+                case TEXT -> eachPosed(bank, question, out, (p, s) -> printText(p, s, out));
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        out.flush();
     }
 
-    private void printJson(Questions bank, Question question) {
-        List<Sample> samples =
-                seeds().boxed()
-                        .flatMap(
-                                s ->
-                                        pose(bank, question, s)
-                                                .map(p -> sample(question, p, s))
-                                                .stream())
-                        .toList();
-        options.print(OutputFormat.json(samples));
+    private void printJson(Questions bank, Question question, LongOutput out) throws IOException {
+        try (SequenceWriter samples = OutputFormat.elements(out.writer())) {
+            eachPosed(bank, question, out, (p, s) -> samples.write(sample(question, p, s)));
+        }
+        out.line("");
+    }
+
+    /// What is done with one posed question; nothing of it is kept, however many there are.
+    private interface Use {
+        void accept(Posed posed, long seed) throws IOException;
+    }
+
+    private void eachPosed(Questions bank, Question question, LongOutput out, Use use)
+            throws IOException {
+        Progress told =
+                new Progress(count, System::nanoTime, progress ? options::complain : text -> {});
+        for (int i = 0; i < count; i++) {
+            long itsSeed = seed + i;
+            Optional<Posed> posed = pose(bank, question, itsSeed);
+            if (posed.isPresent()) {
+                use.accept(posed.get(), itsSeed);
+            }
+            out.endPart();
+            told.oneMore();
+        }
     }
 
     /// The question in the form asked for; empty after saying that these values do not allow it.
@@ -112,30 +134,30 @@ final class BankSampleCommand implements Callable<Integer> {
                 posed.drawn());
     }
 
-    private void printText(Posed posed, long seed) {
-        options.print("seed " + seed + ": " + posed.shown().stem());
+    private void printText(Posed posed, long seed, LongOutput out) {
+        out.line("seed " + seed + ": " + posed.shown().stem());
         if (posed.shown() instanceof Shown.Choice choice) {
             for (int i = 0; i < choice.options().size(); i++) {
-                options.print("  " + "ABCD".charAt(i) + "  " + choice.options().get(i));
+                out.line("  " + "ABCD".charAt(i) + "  " + choice.options().get(i));
             }
         }
         switch (posed.key()) {
-            case Key.Choice key -> printChoice(key);
-            case Key.Number key -> printNumber(key);
+            case Key.Choice key -> printChoice(key, out);
+            case Key.Number key -> printNumber(key, out);
         }
     }
 
-    private void printChoice(Key.Choice key) {
-        options.print("  key: " + key.letter());
-        key.steps().forEach(step -> options.print("  step: " + step));
+    private void printChoice(Key.Choice key, LongOutput out) {
+        out.line("  key: " + key.letter());
+        key.steps().forEach(step -> out.line("  step: " + step));
         key.beliefs()
                 .forEach(
                         (letter, belief) ->
-                                options.print("  mistake: " + letter + ", " + belief.feedback()));
+                                out.line("  mistake: " + letter + ", " + belief.feedback()));
     }
 
-    private void printNumber(Key.Number key) {
-        options.print(
+    private void printNumber(Key.Number key, LongOutput out) {
+        out.line(
                 "  key: %s %s, accepted from %s to %s"
                         .formatted(
                                 key.answer().toPlainString(),
@@ -143,7 +165,7 @@ final class BankSampleCommand implements Callable<Integer> {
                                 key.lowest().toPlainString(),
                                 key.highest().toPlainString()));
         for (Key.Mistake mistake : key.mistakes()) {
-            options.print(
+            out.line(
                     "  mistake: %s %s, %s"
                             .formatted(
                                     mistake.shown().toPlainString(),

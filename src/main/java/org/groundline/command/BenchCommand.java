@@ -1,7 +1,7 @@
 package org.groundline.command;
 
 import org.groundline.bench.Benchmarks;
-import org.groundline.bench.Benchmarks.Measured;
+import org.groundline.bench.Measured;
 import org.jspecify.annotations.NullMarked;
 
 import picocli.CommandLine.Command;
@@ -11,6 +11,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
+import java.io.IOException;
 import java.util.concurrent.Callable;
 
 /// `bench`: measures the program on this machine.
@@ -22,18 +23,20 @@ import java.util.concurrent.Callable;
 final class BenchCommand implements Callable<Integer> {
     @Spec private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(paramLabel = "NAME", description = "What to measure: posing.")
+    @Parameters(
+            paramLabel = "NAME",
+            description = "What to measure: posing, or loading, which takes minutes.")
     private String name = "";
 
     @Option(
             names = "--format",
             paramLabel = "text|json",
             converter = OutputFormat.Reader.class,
-            description = "How to write the result; left out, text.")
+            description = "How to write each figure; left out, text.")
     private OutputFormat format = OutputFormat.TEXT;
 
     @Override
-    public Integer call() {
+    public Integer call() throws IOException {
         Benchmarks benchmark =
                 Benchmarks.findByName(name)
                         .orElseThrow(
@@ -46,7 +49,7 @@ final class BenchCommand implements Callable<Integer> {
                                                                 String.join(
                                                                         ", ",
                                                                         Benchmarks.names()))));
-        print(benchmark.run());
+        benchmark.run(this::print);
         return 0;
     }
 
@@ -54,15 +57,7 @@ final class BenchCommand implements Callable<Integer> {
         var out = spec.commandLine().getOut();
         switch (format) {
             case JSON -> out.println(OutputFormat.json(measured));
-            case TEXT ->
-                    out.println(
-                            "%s: %,.0f ± %,.0f %s; the mark is %,.0f"
-                                    .formatted(
-                                            measured.name(),
-                                            measured.value(),
-                                            measured.error(),
-                                            measured.unit(),
-                                            measured.mark()));
+            case TEXT -> out.println(measured.text());
         }
         out.flush();
     }

@@ -17,6 +17,7 @@ import picocli.CommandLine.Command;
             MigrateCommand.class,
             BankCommand.class,
             TheoryCommand.class,
+            DaylightCommand.class,
             BenchCommand.class
         })
 public final class GroundlineCommand implements Runnable {

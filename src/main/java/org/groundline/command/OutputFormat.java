@@ -1,8 +1,10 @@
 package org.groundline.command;
 
+import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.databind.MapperFeature;
+import com.fasterxml.jackson.databind.SequenceWriter;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 
@@ -11,7 +13,9 @@ import org.jspecify.annotations.NullMarked;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
+import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.io.Writer;
 
 /// For whom a result is written: people or programs.
 @NullMarked
@@ -32,6 +36,15 @@ enum OutputFormat {
         } catch (JsonProcessingException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /// Writes the values one by one as the elements of one array, which then reads as [#json] of a
+    /// list does; its end is written when it is closed.
+    static SequenceWriter elements(Writer out) throws IOException {
+        return MAPPER.writer()
+                .without(SerializationFeature.FLUSH_AFTER_WRITE_VALUE)
+                .without(JsonGenerator.Feature.AUTO_CLOSE_TARGET)
+                .writeValuesAsArray(out);
     }
 
     static final class Reader implements ITypeConverter<OutputFormat> {

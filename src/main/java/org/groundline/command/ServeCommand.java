@@ -2,6 +2,7 @@ package org.groundline.command;
 
 import org.groundline.bank.BankFault;
 import org.groundline.bank.BankLocation;
+import org.groundline.bank.KnownSound;
 import org.groundline.bank.Questions;
 import org.groundline.demo.DemoSchools;
 import org.groundline.ledger.Foundation;
@@ -46,7 +47,8 @@ final class ServeCommand implements Callable<Integer> {
     @Option(
             names = "--data",
             description =
-                    "where the embedded database lies (default: .groundline in the home folder)")
+                    "where the embedded database lies, and which templates of the bank were found sound"
+                            + " (default: .groundline in the home folder)")
     private @Nullable Path data;
 
     @Option(names = "--bank", description = "a question bank to use instead of the shipped one")
@@ -59,10 +61,11 @@ final class ServeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
+        Path folder = data == null ? Path.of(System.getProperty("user.home"), ".groundline") : data;
         Questions questions;
         try (BankLocation location =
                 bank == null ? BankLocation.shipped() : BankLocation.at(bank)) {
-            questions = Questions.load(location.folder());
+            questions = Questions.load(location.folder(), KnownSound.in(folder));
         } catch (BankFault fault) {
             spec.commandLine().getErr().println(fault.getMessage());
             return 1;
@@ -70,7 +73,7 @@ final class ServeCommand implements Callable<Integer> {
         var server = new Server();
         Runtime.getRuntime().addShutdownHook(new Thread(server::close));
         try {
-            start(server, questions);
+            start(server, folder, questions);
         } catch (IOException | RuntimeException e) {
             server.close();
             throw e;
@@ -79,8 +82,7 @@ final class ServeCommand implements Callable<Integer> {
         return 0;
     }
 
-    private void start(Server server, Questions questions) throws IOException {
-        Path folder = data == null ? Path.of(System.getProperty("user.home"), ".groundline") : data;
+    private void start(Server server, Path folder, Questions questions) throws IOException {
         Doors doors =
                 server.open(new Server.Start(Settings.of(System.getenv()), folder, questions));
         PrintWriter out = spec.commandLine().getOut();

@@ -37,6 +37,16 @@ public final class Daylight {
         }
     }
 
+    /// Why an event does not happen on a day.
+    public enum Absence {
+        SUN_STAYS_ABOVE,
+        SUN_STAYS_BELOW,
+
+        /// The sun crosses the line in the other direction only, at the edge of a polar summer or
+        /// winter.
+        NOT_THIS_DAY
+    }
+
     private static final Duration ONE_DAY = Duration.ofDays(1);
 
     private Daylight() {}
@@ -44,15 +54,27 @@ public final class Daylight {
     /// Finds when an event of this local day happens; a dusk after midnight belongs to the evening
     /// before. Empty where the sun does not cross that line, as in a polar summer or winter.
     public static Optional<Instant> find(Event event, Place place, LocalDate day) {
-        var noon = (event.morning ? day.minusDays(1) : day).atTime(LocalTime.NOON);
-        var times =
-                SunTimes.compute()
-                        .on(noon.atZone(place.zone()))
-                        .at(place.latitudeDeg(), place.longitudeDeg())
-                        .twilight(event.twilight)
-                        .limit(ONE_DAY)
-                        .execute();
+        var times = times(event, place, day);
         return Optional.ofNullable(event.morning ? times.getRise() : times.getSet())
                 .map(ZonedDateTime::toInstant);
+    }
+
+    /// Why [#find] finds nothing.
+    public static Absence absence(Event event, Place place, LocalDate day) {
+        var times = times(event, place, day);
+        if (times.isAlwaysUp()) {
+            return Absence.SUN_STAYS_ABOVE;
+        }
+        return times.isAlwaysDown() ? Absence.SUN_STAYS_BELOW : Absence.NOT_THIS_DAY;
+    }
+
+    private static SunTimes times(Event event, Place place, LocalDate day) {
+        var noon = (event.morning ? day.minusDays(1) : day).atTime(LocalTime.NOON);
+        return SunTimes.compute()
+                .on(noon.atZone(place.zone()))
+                .at(place.latitudeDeg(), place.longitudeDeg())
+                .twilight(event.twilight)
+                .limit(ONE_DAY)
+                .execute();
     }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /// The closed table of units met here. A new unit is one line; the reader of typed numbers and the
@@ -99,6 +100,7 @@ public final class Units {
                     DEGREE,
                     unit("rad", Dimension.ANGLE, "1", "radian", "radians"));
 
+    private static final Pattern SPACES = Pattern.compile("[\\s\\u00A0\\u2009\\u202F]");
     private static final Map<String, Unit> BY_SPELLING = bySpelling();
     private static final Map<String, Unit> BY_LOWER_CASE = byLowerCase();
 
@@ -111,7 +113,7 @@ public final class Units {
     /// Finds a unit by its symbol or another spelling; spaces do not count, and neither does case
     /// unless two units differ by nothing else.
     public static Optional<Unit> find(String text) {
-        String packed = text.replaceAll("[\\s\\u00A0\\u2009\\u202F]", "");
+        String packed = SPACES.matcher(text).replaceAll("");
         return Optional.ofNullable(BY_SPELLING.get(packed))
                 .or(() -> Optional.ofNullable(BY_LOWER_CASE.get(packed.toLowerCase(Locale.ROOT))));
     }

@@ -20,13 +20,16 @@ class BrokenBankTest {
     private static final String ANOTHER = "EQU/EQU-1-b.yaml";
 
     /// Rules about files that cannot be written down as a text, each with a test of its own here.
-    private static final List<Rule> TESTED_BELOW =
+    private static final List<Rule> TESTED_ELSEWHERE =
             List.of(
                     Rule.FILE_MISSING,
                     Rule.FILE_UNREADABLE,
                     Rule.FILE_TOO_LARGE,
                     Rule.FILE_PLACE,
-                    Rule.FILE_NOT_READ);
+                    Rule.FILE_NOT_READ,
+                    Rule.ILLUSTRATION, // IllustrationFileTest
+                    Rule.ILLUSTRATION_UNKNOWN,
+                    Rule.ILLUSTRATION_UNUSED);
 
     @TempDir private Path folder;
 
@@ -44,7 +47,7 @@ class BrokenBankTest {
         assertThat(Rule.values())
                 .allMatch(
                         rule ->
-                                TESTED_BELOW.contains(rule)
+                                TESTED_ELSEWHERE.contains(rule)
                                         || found.stream()
                                                 .anyMatch(
                                                         f -> f.endsWith("(" + rule.word() + ")")));
@@ -119,6 +122,40 @@ class BrokenBankTest {
         assertThat(report.fixed()).isEqualTo(2);
         assertThat(report.numeric()).isZero();
         assertThat(report.errors()).hasSize(1);
+    }
+
+    @Test
+    void findingsComeInTheOrderOfTheFilesAndOfTheirLinesHoweverTheyAreRead() {
+        SmallBank bank = SmallBank.copiedTo(folder);
+        String twice =
+                """
+                topic: AER-2
+                questions:
+                  - {id: z-1, level: recall}
+                templates:
+                  - {id: z-2, level: recall}
+                  - {id: z-1, level: easy}
+                """;
+        for (int i = 10; i < 50; i++) {
+            bank.write("AER/AER-2-" + i + ".yaml", twice.replace("z-2", "z-" + i));
+        }
+        List<String> findings = bank.findings();
+        assertThat(findings)
+                .filteredOn(f -> f.endsWith("(id-twice)"))
+                .hasSize(79)
+                .startsWith(
+                        "AER/AER-2-10.yaml:6: error: template z-1 has the id of another question;"
+                                + " AER/AER-2-10.yaml line 3 has it already, choose another"
+                                + " (id-twice)",
+                        "AER/AER-2-11.yaml:3: error: question z-1 has the id of another question;"
+                                + " AER/AER-2-10.yaml line 3 has it already, choose another"
+                                + " (id-twice)");
+        List<String> places =
+                findings.stream()
+                        .map(f -> f.substring(0, "AER/AER-2-10.yaml:3".length()))
+                        .distinct()
+                        .toList();
+        assertThat(places).isSorted().hasSize(120);
     }
 
     @Test

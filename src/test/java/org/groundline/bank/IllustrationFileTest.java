@@ -65,10 +65,10 @@ class IllustrationFileTest {
 
     @Test
     void anUnknownIllustrationIsFoundOut() {
-        bank.replace(SmallBank.FIXED, "illustration: ridge", "illustration: rigde");
+        bank.replace(SmallBank.FIXED, "illustration: ridge", "illustration: ridges");
 
         assertThat(findings())
-                .anyMatch(f -> f.contains("names the unknown illustration 'rigde'; did you mean"))
+                .anyMatch(f -> f.contains("names the unknown illustration 'ridges'; did you mean"))
                 .anyMatch(
                         f ->
                                 f.startsWith(

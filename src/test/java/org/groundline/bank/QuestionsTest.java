@@ -132,6 +132,26 @@ class QuestionsTest {
         assertThat(after.hash()).isEqualTo(bank.hash());
     }
 
+    /// What is computed has a formula and a step where others have a list; how a formula is spaced
+    /// and a number written does not count here either. All versions from before stay as they were:
+    /// their content, above, is the same to the letter.
+    @Test
+    void theContentHoldsHowADrawnValueIsComputed() {
+        String computed = "height: {formula: 'wind * %s [s]', round: %s, unit: m}";
+        String range = "height: {from: 400, to: 800, step: 50, unit: m}";
+        SmallBank changed = SmallBank.copiedTo(folder);
+        changed.replace(SmallBank.NUMERIC, range, computed.formatted("150", "50"));
+        Question question = changed.load().question(NUMERIC_ID);
+        assertThat(question.canonical())
+                .contains(
+                        "\"height\":{\"formula\":\"wind * 150 [s]\",\"round\":\"50\",\"unit\":\"m\"}");
+        changed.replace(
+                SmallBank.NUMERIC, "wind * 150 [s]', round: 50", "wind  * 150 [s]', round: 50.0");
+        assertThat(changed.load().question(NUMERIC_ID)).isEqualTo(question);
+        changed.replace(SmallBank.NUMERIC, "round: 50.0", "round: 100");
+        assertThat(changed.load().question(NUMERIC_ID)).isNotEqualTo(question);
+    }
+
     @Test
     void aChangedFormulaChangesTheVersion() {
         SmallBank changed = SmallBank.copiedTo(folder);

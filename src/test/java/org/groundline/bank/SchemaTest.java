@@ -77,7 +77,8 @@ class SchemaTest {
                 .toList();
     }
 
-    /// The README shows a fixed question, two templates and both lists, one after the other.
+    /// The README shows a fixed question, a template, a computed value for it, a template that
+    /// decides and both lists, one after the other.
     @Test
     void theExamplesForAuthorsKeepTheSchemas() {
         List<String> examples =
@@ -86,11 +87,14 @@ class SchemaTest {
                         .results()
                         .map(block -> block.group(1))
                         .toList();
-        assertThat(examples).hasSize(4);
-        String[] lists = examples.get(3).split("(?m)^(?=sources:)");
+        assertThat(examples).hasSize(5);
+        String[] lists = examples.get(4).split("(?m)^(?=sources:)");
         assertThat(Schemas.violations("topic", examples.get(0))).isEmpty();
         assertThat(Schemas.violations("topic", "topic: AER-2\n" + examples.get(1))).isEmpty();
-        assertThat(Schemas.violations("topic", "topic: AER-2\n" + examples.get(2))).isEmpty();
+        String computing = examples.get(1).replaceFirst(" {6}height: .*\n", examples.get(2));
+        assertThat(computing).contains("field:  {formula: ");
+        assertThat(Schemas.violations("topic", "topic: AER-2\n" + computing)).isEmpty();
+        assertThat(Schemas.violations("topic", "topic: AER-2\n" + examples.get(3))).isEmpty();
         assertThat(Schemas.violations("misconceptions", lists[0])).isEmpty();
         assertThat(Schemas.violations("sources", lists[1])).isEmpty();
     }

@@ -11,10 +11,16 @@ import org.junit.jupiter.api.io.TempDir;
 
 import picocli.CommandLine;
 
+import java.io.BufferedReader;
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
 
 class BankCommandTest {
     private static final String SOUND = SmallBank.SOUND.toString();
@@ -241,6 +247,110 @@ class BankCommandTest {
         assertThat(json(run).get(2).path("seed").asLong()).isEqualTo(11);
         assertThat(json(run).get(0).path("shown").path("kind").asText()).isEqualTo("number");
         assertThat(json(run).get(0).path("key").path("mistakes")).hasSize(9);
+    }
+
+    @Test
+    void aLongSampleIsTheSameArrayAsItsShortOnesTogether() throws Exception {
+        String[] first = {
+            "sample", "lowest-sink-rate", "--bank", SOUND, "--format", "json", "--seed", "1"
+        };
+        Run one = run(first);
+        Run two =
+                run(
+                        "sample",
+                        "lowest-sink-rate",
+                        "--bank",
+                        SOUND,
+                        "--format",
+                        "json",
+                        "--seed",
+                        "2");
+        String[] both = Arrays.copyOf(first, first.length + 2);
+        both[first.length] = "--count";
+        both[first.length + 1] = "2";
+        String elements = one.out().substring(0, one.out().length() - " ]\n".length());
+        assertThat(run(both).out()).isEqualTo(elements + ", " + two.out().substring("[ ".length()));
+        assertThat(one.out()).startsWith("[ {\n  \"id\" : \"lowest-sink-rate\",").endsWith("} ]\n");
+    }
+
+    /// In a process of its own, as only the system's pipe is broken in the system's way.
+    @Test
+    void aSampleThatNobodyReadsAnyMoreEndsQuietlyAndEarly() throws Exception {
+        Path err = folder.resolve("err.txt");
+        Process process =
+                new ProcessBuilder(
+                                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                                "-cp",
+                                System.getProperty("java.class.path"),
+                                "org.groundline.Main",
+                                "bank",
+                                "sample",
+                                "lowest-sink-rate",
+                                "--bank",
+                                SOUND,
+                                "--count",
+                                "2000000000")
+                        .redirectError(err.toFile())
+                        .start();
+        try (BufferedReader reader = process.inputReader()) {
+            assertThat(reader.readLine()).startsWith("seed 1: ");
+        }
+        boolean ended = process.waitFor(60, TimeUnit.SECONDS);
+        process.destroyForcibly();
+        assertThat(ended).isTrue();
+        assertThat(process.exitValue()).isEqualTo(1);
+        assertThat(err).isEmptyFile();
+    }
+
+    @Test
+    void anOutputThatCannotBeWrittenEndsTheSampleAndIsTold() {
+        for (String format : List.of("text", "json")) {
+            StringWriter err = new StringWriter();
+            int exit =
+                    new CommandLine(new BankCommand())
+                            .setOut(new PrintWriter(new FullDisk()))
+                            .setErr(new PrintWriter(err))
+                            .execute(
+                                    "sample",
+                                    "lowest-sink-rate",
+                                    "--bank",
+                                    SOUND,
+                                    "--count",
+                                    "2000000000",
+                                    "--format",
+                                    format);
+            assertThat(exit).isEqualTo(1);
+            assertThat(err.toString())
+                    .isEqualTo(
+                            "The output could not be written to its end: it is closed or full\n");
+        }
+    }
+
+    private static final class FullDisk extends Writer {
+        @Override
+        public void write(char[] text, int from, int length) throws IOException {
+            throw new IOException("No space left on device");
+        }
+
+        @Override
+        public void flush() {}
+
+        @Override
+        public void close() {}
+    }
+
+    @Test
+    void progressIsToldOnStandardErrorWhereAskedFor() {
+        Run run = run("sample", "lowest-sink-rate", "--bank", SOUND, "--count", "3", "--progress");
+        assertThat(run.err()).isEqualTo("3 of 3\n");
+        assertThat(run.out()).startsWith("seed 1: ");
+    }
+
+    @Test
+    void fewerThanOneSampleIsAWrongCall() {
+        Run run = run("sample", "lowest-sink-rate", "--bank", SOUND, "--count", "0");
+        assertThat(run.exit()).isEqualTo(2);
+        assertThat(run.err()).startsWith("--count is 0; ask for at least one\n");
     }
 
     @Test

@@ -14,7 +14,7 @@ class GroundlineCommandTest {
     @Test
     void everyCommandIsReachedByItsName() {
         assertThat(new CommandLine(new GroundlineCommand()).getSubcommands())
-                .containsOnlyKeys("serve", "migrate", "bank", "theory", "bench");
+                .containsOnlyKeys("serve", "migrate", "bank", "theory", "daylight", "bench");
     }
 
     @Test
@@ -27,6 +27,7 @@ class GroundlineCommandTest {
                         .execute("bench", "nothing");
 
         assertThat(exit).isEqualTo(2);
-        assertThat(err.toString()).startsWith("There is no benchmark “nothing”; there is posing.");
+        assertThat(err.toString())
+                .startsWith("There is no benchmark “nothing”; there is posing, loading.");
     }
 }

@@ -3,6 +3,7 @@ package org.groundline.daylight;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import org.groundline.daylight.Daylight.Absence;
 import org.groundline.daylight.Daylight.Event;
 import org.junit.jupiter.api.Test;
 
@@ -10,6 +11,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.EnumSet;
 
 /// The times themselves are held against published ones by the check values of theory.
 class DaylightTest {
@@ -66,6 +68,28 @@ class DaylightTest {
         assertThat(Daylight.find(Event.SUNSET, ARCTIC, LocalDate.of(2025, 6, 21))).isEmpty();
         assertThat(Daylight.find(Event.SUNRISE, ARCTIC, LocalDate.of(2025, 12, 21))).isEmpty();
         assertThat(Daylight.find(Event.CIVIL_DAWN, ARCTIC, LocalDate.of(2025, 12, 21))).isPresent();
+    }
+
+    @Test
+    void whyThereIsNoEventIsTold() {
+        assertThat(Daylight.absence(Event.SUNSET, ARCTIC, LocalDate.of(2025, 6, 21)))
+                .isEqualTo(Absence.SUN_STAYS_ABOVE);
+        assertThat(Daylight.absence(Event.SUNRISE, ARCTIC, LocalDate.of(2025, 12, 21)))
+                .isEqualTo(Absence.SUN_STAYS_BELOW);
+    }
+
+    /// Once in spring the sun sets no more, and once in summer it sets again; on the days between
+    /// an evening without a sunset is one on which the sun stays up, or the very edge.
+    @Test
+    void everyDayOfAnArcticYearHasASunsetOrAReasonWhyNot() {
+        var reasons = EnumSet.noneOf(Absence.class);
+        for (int day = 1; day <= 365; day++) {
+            var date = LocalDate.ofYearDay(2025, day);
+            if (Daylight.find(Event.SUNSET, ARCTIC, date).isEmpty()) {
+                reasons.add(Daylight.absence(Event.SUNSET, ARCTIC, date));
+            }
+        }
+        assertThat(reasons).contains(Absence.SUN_STAYS_ABOVE, Absence.SUN_STAYS_BELOW);
     }
 
     @Test

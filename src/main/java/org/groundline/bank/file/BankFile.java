@@ -47,6 +47,13 @@ public final class BankFile {
     }
 
     private static String text(Path file) throws IOException, YamlFault {
+        if (Files.isDirectory(file)) {
+            throw new YamlFault(
+                    Rule.FILE_UNREADABLE,
+                    1,
+                    "this is a folder",
+                    "rename it and put a file of this name in its place");
+        }
         if (Files.size(file) > MOST_BYTES) {
             throw new YamlFault(
                     Rule.FILE_TOO_LARGE,

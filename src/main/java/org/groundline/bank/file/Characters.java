@@ -7,12 +7,15 @@ import java.util.Optional;
 final class Characters {
     private Characters() {}
 
-    /// The first forbidden character as `U+0007`.
+    /// The first forbidden character as `U+0007`. Every character of a bank comes by here, hence no
+    /// stream.
     static Optional<String> findForbidden(String text) {
-        return text.codePoints()
-                .filter(Characters::isForbidden)
-                .mapToObj(c -> "U+%04X".formatted(c))
-                .findFirst();
+        for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
+            if (isForbidden(text.codePointAt(i))) {
+                return Optional.of("U+%04X".formatted(text.codePointAt(i)));
+            }
+        }
+        return Optional.empty();
     }
 
     private static boolean isForbidden(int c) {

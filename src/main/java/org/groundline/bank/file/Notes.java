@@ -2,11 +2,15 @@ package org.groundline.bank.file;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /// Collects the findings of one file.
 public final class Notes {
     private final String file;
-    private final List<Finding> findings = new ArrayList<>();
+    private final List<Supplier<Stream<Finding>>> told = new ArrayList<>();
+    private final List<Notes> later = new ArrayList<>();
+    private long errors;
 
     public Notes(String file) {
         this.file = file;
@@ -15,11 +19,26 @@ public final class Notes {
     /// Notes a finding whose message reads "problem; remedy".
     public void add(Rule rule, int line, String problem, String remedy) {
         String message = problem + "; " + remedy;
-        findings.add(new Finding(rule.severity().word(), file, line, rule.word(), message));
+        Finding finding = new Finding(rule.severity().word(), file, line, rule.word(), message);
+        told.add(() -> Stream.of(finding));
+        errors += finding.isError() ? 1 : 0;
     }
 
+    /// Notes of the same file that are told at this place, however late they are made.
+    public Notes later() {
+        Notes notes = new Notes(file);
+        told.add(notes::stream);
+        later.add(notes);
+        return notes;
+    }
+
+    /// Counted along the way, as readers ask for it at each of perhaps thousands of questions.
     public long errors() {
-        return findings.stream().filter(Finding::isError).count();
+        long all = errors;
+        for (Notes notes : later) {
+            all += notes.errors();
+        }
+        return all;
     }
 
     public String file() {
@@ -27,6 +46,10 @@ public final class Notes {
     }
 
     public List<Finding> findings() {
-        return List.copyOf(findings);
+        return stream().toList();
+    }
+
+    private Stream<Finding> stream() {
+        return told.stream().flatMap(Supplier::get);
     }
 }

@@ -48,6 +48,12 @@ public final class Section {
         return new Section(newName, fields, notes);
     }
 
+    /// The same mapping, whose findings from now on are told at this place, however late they are
+    /// made.
+    public Section later() {
+        return new Section(name, fields, notes.later());
+    }
+
     public String name() {
         return name;
     }

@@ -11,6 +11,7 @@ import org.snakeyaml.engine.v2.events.ScalarEvent;
 import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
+import org.snakeyaml.engine.v2.scanner.StreamReader;
 
 import java.text.Normalizer;
 import java.util.ArrayList;
@@ -24,16 +25,19 @@ import java.util.Optional;
 /// they can be refused before they do anything.
 final class YamlTree {
     private static final int DEEPEST = 20;
-    private static final LoadSettings SETTINGS = LoadSettings.builder().build();
 
     private final Iterator<Event> events;
     private int depth;
 
     private YamlTree(String text) {
-        events = new Parse(SETTINGS).parseString(text).iterator();
+        // The parser copies what it has of a long scalar each time its buffer ends; with the whole
+        // file in it, it never does.
+        LoadSettings settings = LoadSettings.builder().setBufferSize(text.length() + 1).build();
+        events = new Parse(settings).parseString(text).iterator();
     }
 
     static Yaml of(String text) throws YamlFault {
+        refuseUnprintable(text);
         try {
             return new YamlTree(text).document();
         } catch (MarkedYamlEngineException e) {
@@ -41,6 +45,22 @@ final class YamlTree {
             throw syntax(line, e.getProblem());
         } catch (YamlEngineException e) {
             throw syntax(1, String.valueOf(e.getMessage()).lines().findFirst().orElse(""));
+        }
+    }
+
+    /// What the parser would refuse without telling where.
+    private static void refuseUnprintable(String text) throws YamlFault {
+        int line = 1;
+        for (int i = 0; i < text.length(); i = text.offsetByCodePoints(i, 1)) {
+            int c = text.codePointAt(i);
+            line += c == '\n' ? 1 : 0;
+            if (!StreamReader.isPrintable(c)) {
+                throw new YamlFault(
+                        Rule.CHARACTER,
+                        line,
+                        "the file contains the invisible character U+%04X".formatted(c),
+                        "remove it and type the text again");
+            }
         }
     }
 

@@ -1,5 +1,11 @@
 package org.groundline.bank.numeric;
 
+import static java.util.stream.Collectors.joining;
+
+import org.groundline.bank.numeric.Draw.Chosen;
+import org.groundline.bank.numeric.Draw.Dependent;
+import org.groundline.bank.numeric.TemplateSource.ChosenSource;
+import org.groundline.bank.numeric.TemplateSource.DependentSource;
 import org.groundline.bank.numeric.TemplateSource.DrawSource;
 import org.groundline.bank.numeric.formula.Formula;
 import org.groundline.measure.Unit;
@@ -7,6 +13,7 @@ import org.groundline.measure.Units;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,6 +22,7 @@ import java.util.stream.Stream;
 
 /// Reads the drawn values of a template.
 final class DrawReader {
+    static final int MOST_DRAWS = 40;
     static final int MOST_VALUES = 10_000;
 
     private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9_]{0,39}");
@@ -25,21 +33,59 @@ final class DrawReader {
         this.faults = faults;
     }
 
-    List<Draw> read(Map<String, DrawSource> sources) {
-        var draws = new ArrayList<Draw>();
-        sources.forEach((name, source) -> read(name, source).ifPresent(draws::add));
-        if (sources.isEmpty()) {
-            faults.add("draw", "nothing is drawn", "draw at least one value");
+    /// The drawn values, or nothing after noting what is wrong with one of them.
+    Optional<DrawSpace> read(Map<String, DrawSource> sources) {
+        if (sources.isEmpty() || sources.size() > MOST_DRAWS) {
+            faults.add(
+                    "draw",
+                    sources.isEmpty() ? "nothing is drawn" : sources.size() + " values are drawn",
+                    "draw at least one value and at most " + MOST_DRAWS);
+            return Optional.empty();
         }
-        return draws;
+        var dependents = new DependentReader(List.copyOf(sources.keySet()), units(sources), faults);
+        var draws = new ArrayList<Draw>();
+        sources.forEach((name, source) -> draw(name, source, dependents).ifPresent(draws::add));
+        return draws.size() == sources.size() ? space(draws) : Optional.empty();
     }
 
-    private Optional<Draw> read(String name, DrawSource source) {
-        String at = "draw." + name;
-        checkName(at, name, faults);
-        Optional<Unit> unit = unit(at + ".unit", source.unit(), faults);
-        List<BigDecimal> values = source.anyOf().isEmpty() ? range(at, source) : list(at, source);
-        return values.isEmpty() ? Optional.empty() : unit.map(u -> Draw.of(name, u, values));
+    private Optional<DrawSpace> space(List<Draw> draws) {
+        var dependents =
+                draws.stream()
+                        .filter(Dependent.class::isInstance)
+                        .map(Dependent.class::cast)
+                        .toList();
+        return new DrawOrder(faults)
+                .of(dependents)
+                .map(ordered -> new DrawSpace(List.copyOf(draws), ordered));
+    }
+
+    private Map<String, Unit> units(Map<String, DrawSource> sources) {
+        Map<String, Unit> units = new LinkedHashMap<>();
+        sources.forEach(
+                (name, source) -> {
+                    String at = "draw." + name;
+                    checkName(at, name, faults);
+                    unit(at + ".unit", source.unit(), faults).ifPresent(u -> units.put(name, u));
+                });
+        return units;
+    }
+
+    private Optional<? extends Draw> draw(
+            String name, DrawSource source, DependentReader dependents) {
+        return switch (source) {
+            case ChosenSource chosen -> {
+                List<BigDecimal> values = values("draw." + name, chosen);
+                yield dependents
+                        .unit(name)
+                        .filter(unit -> !values.isEmpty())
+                        .map(unit -> Chosen.of(name, unit, values));
+            }
+            case DependentSource dependent -> dependents.read(name, dependent);
+        };
+    }
+
+    private List<BigDecimal> values(String at, ChosenSource source) {
+        return source.anyOf().isEmpty() ? range(at, source) : list(at, source);
     }
 
     /// A name of a drawn value or a step.
@@ -61,13 +107,17 @@ final class DrawReader {
             faults.add(
                     at,
                     "“%s” is no unit known here".formatted(symbol.orElseThrow()),
-                    "use one of "
-                            + String.join(" ", Units.all().stream().map(Unit::symbol).toList()));
+                    "use one of %s, or leave it out for a plain number"
+                            .formatted(
+                                    Units.all().stream()
+                                            .map(Unit::symbol)
+                                            .filter(known -> !known.isEmpty())
+                                            .collect(joining(" "))));
         }
         return unit;
     }
 
-    private List<BigDecimal> list(String at, DrawSource source) {
+    private List<BigDecimal> list(String at, ChosenSource source) {
         if (Stream.of(source.from(), source.to(), source.step()).anyMatch(Optional::isPresent)) {
             faults.add(at, "it is a list and a range", "keep either any-of or from, to and step");
             return List.of();
@@ -84,7 +134,7 @@ final class DrawReader {
         return values.size() == source.anyOf().size() ? values : List.of();
     }
 
-    private List<BigDecimal> range(String at, DrawSource source) {
+    private List<BigDecimal> range(String at, ChosenSource source) {
         var from = decimal(at + ".from", source.from());
         var to = decimal(at + ".to", source.to());
         var step = decimal(at + ".step", source.step());

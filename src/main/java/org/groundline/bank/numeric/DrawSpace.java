@@ -1,12 +1,19 @@
 package org.groundline.bank.numeric;
 
+import org.groundline.bank.numeric.formula.Scope;
 import org.groundline.chance.SeededDraw;
+import org.groundline.measure.Dimension;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Consumer;
 
-/// All combinations of drawn values. A choice is the place of each value in its draw's list.
-record DrawSpace(List<Draw> draws) {
+/// All combinations of drawn values. A choice is the place of each value in its draw's list; what
+/// is computed from others has one place only.
+///
+/// @param dependents those of the draws that are computed, each after all that it needs
+record DrawSpace(List<Draw> draws, List<Draw.Dependent> dependents) {
     static final int EXAMINED = 20_000;
     static final long LARGEST = 10_000_000;
 
@@ -16,23 +23,36 @@ record DrawSpace(List<Draw> draws) {
     long size() {
         long size = 1;
         for (Draw draw : draws) {
-            size = Math.min(LARGEST + 1, size * draw.values().size());
+            size = Math.min(LARGEST + 1, size * draw.count());
         }
         return size;
+    }
+
+    /// The drawn names, each in the place of its value.
+    Scope scope() {
+        Map<String, Dimension> names = new LinkedHashMap<>();
+        draws.forEach(draw -> names.put(draw.name(), draw.unit().dimension()));
+        return new Scope(names);
     }
 
     int[] choose(SeededDraw draw) {
         int[] choice = new int[draws.size()];
         for (int i = 0; i < choice.length; i++) {
-            choice[i] = draw.below(draws.get(i).values().size());
+            choice[i] = draw.below(draws.get(i).count());
         }
         return choice;
     }
 
+    /// @throws NoAnswer if a computed value has none
     double[] valuesOf(int[] choice) {
         double[] values = new double[choice.length];
         for (int i = 0; i < choice.length; i++) {
-            values[i] = draws.get(i).values().get(choice[i]).si();
+            if (draws.get(i) instanceof Draw.Chosen chosen) {
+                values[i] = chosen.values().get(choice[i]).si();
+            }
+        }
+        for (Draw.Dependent dependent : dependents) {
+            values[dependent.slot()] = dependent.value(values);
         }
         return values;
     }
@@ -57,7 +77,7 @@ record DrawSpace(List<Draw> draws) {
         int[] choice = new int[draws.size()];
         long rest = number;
         for (int i = 0; i < choice.length; i++) {
-            int count = draws.get(i).values().size();
+            int count = draws.get(i).count();
             choice[i] = (int) (rest % count);
             rest /= count;
         }

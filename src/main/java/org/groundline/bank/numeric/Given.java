@@ -11,17 +11,22 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 
-/// Values for all draws of a template, given by name instead of drawn.
+/// Values for the draws of a template, given by name instead of drawn. One that the stem does not
+/// tell may be left out: nothing is computed with it but other draws, and these are given.
 ///
 /// @param values in SI, in the order of the draws; empty where something is wrong
 /// @param problems what is wrong, by the name concerned
 record Given(Optional<List<Double>> values, List<Map.Entry<String, String>> problems) {
-    static Given read(Map<String, String> given, List<Draw> draws) {
+    static Given read(Map<String, String> given, Parts parts) {
         var problems = new ArrayList<Map.Entry<String, String>>();
         var values = new ArrayList<Double>();
         var unknown = new TreeSet<>(given.keySet());
-        for (Draw draw : draws) {
+        for (Draw draw : parts.space().draws()) {
             unknown.remove(draw.name());
+            if (!given.containsKey(draw.name()) && !parts.tells(draw)) {
+                values.add(Double.NaN);
+                continue;
+            }
             String text = given.getOrDefault(draw.name(), "");
             switch (TypedNumber.read(text, draw.unit(), DecimalConvention.DOT)) {
                 case Read read -> values.add(draw.unit().toSi(read.value().doubleValue()));

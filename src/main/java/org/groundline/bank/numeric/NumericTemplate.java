@@ -29,6 +29,17 @@ public final class NumericTemplate {
         var parts = new TemplateReader(source, faults).read();
         parts.ifPresent(p -> new SpaceCheck(p, faults).check());
         parts.ifPresent(p -> new WorkedCheck(p, faults).check(source.worked()));
+        return checked(parts, faults);
+    }
+
+    /// Reads a template that this very program has found sound before: draws and dimensions are
+    /// checked, as they come with reading, its cases and worked examples are not examined again.
+    public static Checked checkExamined(TemplateSource source) {
+        var faults = new Faults();
+        return checked(new TemplateReader(source, faults).read(), faults);
+    }
+
+    private static Checked checked(Optional<Parts> parts, Faults faults) {
         return parts.isPresent() && faults.isEmpty()
                 ? new Checked.Sound(new NumericTemplate(parts.get()))
                 : new Checked.Faulty(faults.list());
@@ -55,7 +66,7 @@ public final class NumericTemplate {
         var draw = new SeededDraw(seed);
         for (int i = 0; i < TRIES; i++) {
             int[] choice = parts.space().choose(draw);
-            Optional<Instance> instance = find(parts.space().valuesOf(choice));
+            Optional<Instance> instance = find(choice);
             if (instance.isPresent()) {
                 return posing.pose(choice, instance.get());
             }
@@ -76,8 +87,9 @@ public final class NumericTemplate {
 
     /// A space too large to be examined as a whole may hold a rare case without a (plausible)
     /// answer: that one is never posed, and neither is one that is too close to call.
-    private Optional<Instance> find(double[] values) {
+    private Optional<Instance> find(int[] choice) {
         try {
+            double[] values = parts.space().valuesOf(choice);
             return parts.working().allows(values)
                     ? Optional.of(parts.solve(values)).filter(this::canBePosed)
                     : Optional.empty();
@@ -97,7 +109,7 @@ public final class NumericTemplate {
     /// @throws Refusal.Invalid if a value is missing, unknown or unreadable, or if there is no
     ///   answer for these values
     public Evaluation evaluate(Map<String, String> given) {
-        var read = Given.read(given, parts.space().draws());
+        var read = Given.read(given, parts);
         if (read.values().isEmpty()) {
             var problem = read.problems().getFirst();
             throw new Refusal.Invalid(

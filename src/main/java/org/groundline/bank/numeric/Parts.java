@@ -1,39 +1,74 @@
 package org.groundline.bank.numeric;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /// A template's parts, each read and sound in itself.
+///
+/// @param told the drawn values that the stem or the drawing beside it tells: all but those that
+///   only feed other draws
 record Parts(
         String id,
         Wording stem,
         Wording explain,
         DrawSpace space,
         Working working,
-        Optional<Picture> picture) {
+        Optional<Picture> picture,
+        Set<String> told) {
+    static Parts of(
+            String id,
+            Wording stem,
+            Wording explain,
+            DrawSpace space,
+            Working working,
+            Optional<Picture> picture) {
+        Set<String> told = new HashSet<>(stem.names());
+        picture.ifPresent(p -> told.addAll(p.toldInStem()));
+        return new Parts(id, stem, explain, space, working, picture, Set.copyOf(told));
+    }
+
     Goal goal() {
         return working.goal();
     }
 
+    boolean tells(Draw draw) {
+        return told.contains(draw.name());
+    }
+
     /// The drawn values as printed, by name.
-    Map<String, String> printed(int[] choice) {
+    Map<String, String> printed(int[] choice, Instance instance) {
         var printed = new LinkedHashMap<String, String>();
         for (int i = 0; i < choice.length; i++) {
             var draw = space.draws().get(i);
-            printed.put(draw.name(), draw.values().get(choice[i]).printed());
+            printed.put(draw.name(), draw.printed(choice[i], instance.value(i)));
         }
         return printed;
     }
 
-    /// Drawn values that need not be among those of the draws, as they would be printed.
+    /// What was chosen by chance, as printed, by name; all other values follow from it.
+    Map<String, String> chosen(int[] choice) {
+        var printed = new LinkedHashMap<String, String>();
+        for (int i = 0; i < choice.length; i++) {
+            if (space.draws().get(i) instanceof Draw.Chosen draw) {
+                printed.put(draw.name(), draw.values().get(choice[i]).printed());
+            }
+        }
+        return printed;
+    }
+
+    /// Told values that need not be among those of the draws, as they would be printed.
     Map<String, String> printed(Instance instance) {
         var printed = new LinkedHashMap<String, String>();
         for (int i = 0; i < space.draws().size(); i++) {
             var draw = space.draws().get(i);
-            printed.put(draw.name(), draw.printed(instance.value(i)));
+            if (tells(draw)) {
+                printed.put(draw.name(), draw.printed(instance.value(i)));
+            }
         }
         return printed;
     }

@@ -5,7 +5,6 @@ import static java.util.stream.Collectors.toUnmodifiableSet;
 import org.groundline.bank.numeric.TemplateSource.DiagramSource;
 import org.groundline.bank.numeric.formula.Expression;
 import org.groundline.bank.numeric.formula.Formula;
-import org.groundline.bank.numeric.formula.FormulaFault;
 import org.groundline.bank.numeric.formula.Scope;
 import org.groundline.diagram.Diagram;
 import org.groundline.diagram.Diagrams;
@@ -15,13 +14,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /// Reads the drawing of a template.
 final class PictureReader {
     private static final String AT = "diagram";
-    private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9_]*");
 
     private final Scope drawn;
     private final Scope all;
@@ -102,7 +99,7 @@ final class PictureReader {
                 .map(
                         formula ->
                                 new Picture.Part(
-                                        input.name(), formula, told(text), textOf(formula)));
+                                        input.name(), formula, told(formula), textOf(formula)));
     }
 
     private boolean isOf(Input input, Expression formula, String at) {
@@ -121,18 +118,9 @@ final class PictureReader {
         return fits;
     }
 
-    private Optional<Set<String>> told(String text) {
-        try {
-            Formula.read(text, drawn);
-        } catch (FormulaFault usesMore) {
-            return Optional.empty();
-        }
-        return Optional.of(
-                NAME.matcher(text)
-                        .results()
-                        .map(name -> name.group())
-                        .filter(drawn.names()::containsKey)
-                        .collect(toUnmodifiableSet()));
+    private Optional<Set<String>> told(Expression formula) {
+        Set<String> names = formula.names().collect(toUnmodifiableSet());
+        return drawn.names().keySet().containsAll(names) ? Optional.of(names) : Optional.empty();
     }
 
     /// What stands in the picture is written as in the text; a minus is told in words there.

@@ -7,7 +7,7 @@ import java.util.Map;
 /// Puts a computed case of a template into words and intervals.
 record Posing(Parts parts) {
     PosedTemplate pose(int[] choice, Instance instance) {
-        Map<String, String> drawn = parts.printed(choice);
+        Map<String, String> drawn = parts.printed(choice, instance);
         return switch (parts.goal()) {
             case Key key -> number(drawn, instance, key);
             case Decision decision -> decision(drawn, instance, decision);

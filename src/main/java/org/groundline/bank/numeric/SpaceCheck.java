@@ -3,7 +3,9 @@ package org.groundline.bank.numeric;
 import org.groundline.measure.Rounding;
 
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /// Examines the drawn values of a template: is there an answer for all of them, a plausible one,
 /// and does it keep what its goal asks?
@@ -14,6 +16,8 @@ final class SpaceCheck {
     private final Faults faults;
     private final GoalCheck goal;
     private final Set<String> told = new HashSet<>();
+    private final Set<List<Double>> questions = new HashSet<>();
+    private final int[] toldSlots;
     private int rejected;
     private int unclear;
 
@@ -21,6 +25,9 @@ final class SpaceCheck {
         this.parts = parts;
         this.faults = faults;
         this.goal = GoalCheck.of(parts.working());
+        List<Draw> draws = parts.space().draws();
+        this.toldSlots =
+                IntStream.range(0, draws.size()).filter(i -> parts.tells(draws.get(i))).toArray();
     }
 
     void check() {
@@ -50,17 +57,17 @@ final class SpaceCheck {
                             .formatted(unclear, examined, rejected),
                     "draw values further from the bounds, so that at most half are left out");
         }
-        if (left < FEWEST) {
+        if (questions.size() < FEWEST) {
             faults.add(
                     "draw",
-                    "there are only %d different questions".formatted(left),
+                    "there are only %d different questions".formatted(questions.size()),
                     "draw more values; at least %d are needed".formatted(FEWEST));
         }
     }
 
     private void examine(int[] choice) {
-        double[] values = parts.space().valuesOf(choice);
         try {
+            double[] values = parts.space().valuesOf(choice);
             if (parts.working().allows(values)) {
                 examine(choice, parts.solve(values));
             } else {
@@ -83,15 +90,24 @@ final class SpaceCheck {
         }
         if (asked.isClear(instance.answer())) {
             goal.see(instance);
+            count(instance);
         } else {
             unclear++;
+        }
+    }
+
+    /// Questions that tell the same values are one, whatever these were computed from. Whether
+    /// there are enough is all that matters.
+    private void count(Instance instance) {
+        if (questions.size() < FEWEST) {
+            questions.add(IntStream.of(toldSlots).mapToObj(instance::value).toList());
         }
     }
 
     /// Reports the first case at a place, with its values; the others are most often the same.
     private void tellOnce(String at, String problem, int[] choice, String remedy) {
         if (told.add(at)) {
-            faults.add(at, "%s for %s".formatted(problem, parts.printed(choice)), remedy);
+            faults.add(at, "%s for %s".formatted(problem, parts.chosen(choice)), remedy);
         }
     }
 }

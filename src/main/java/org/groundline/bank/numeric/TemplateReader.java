@@ -11,16 +11,16 @@ import org.groundline.bank.numeric.formula.Scope;
 import org.groundline.measure.Unit;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 
 /// Reads the texts of a template into its parts: draws, formulas, key, wording.
 final class TemplateReader {
+    static final int MOST_STEPS = 40;
+
     private final TemplateSource source;
     private final Faults faults;
 
@@ -31,28 +31,31 @@ final class TemplateReader {
 
     /// The parts, or nothing where a fault was noted.
     Optional<Parts> read() {
-        var space = new DrawSpace(new DrawReader(faults).read(source.draw()));
+        Optional<DrawSpace> space = new DrawReader(faults).read(source.draw());
         Optional<? extends Goal> goal = goal();
-        Wording stem = stem();
+        Wording stem = Wording.of(source.stem(), source.draw().keySet(), "stem", faults);
         Wording explain = Wording.of(source.explain(), explained(), "explain", faults);
-        if (!faults.isEmpty() || goal.isEmpty()) {
+        if (!faults.isEmpty() || goal.isEmpty() || space.isEmpty()) {
             return Optional.empty();
         }
-        Optional<Working> working = working(space, goal.get());
-        Optional<Picture> picture = working.flatMap(w -> picture(space, w));
-        checkTold(stem, picture);
-        return working.filter(w -> faults.isEmpty())
-                .map(w -> new Parts(source.id(), stem, explain, space, w, picture));
+        Optional<Parts> parts =
+                working(space.get(), goal.get()).map(w -> parts(stem, explain, space.get(), w));
+        parts.ifPresent(p -> new ToldCheck(p, faults).check());
+        return parts.filter(p -> faults.isEmpty());
+    }
+
+    private Parts parts(Wording stem, Wording explain, DrawSpace space, Working working) {
+        return Parts.of(source.id(), stem, explain, space, working, picture(space, working));
     }
 
     private Optional<Picture> picture(DrawSpace space, Working working) {
-        Scope drawn = drawn(space);
-        Scope all = drawn;
+        Scope all = space.scope();
         for (Step step : working.steps()) {
             all = all.with(step.name(), step.unit().dimension());
         }
         Scope answered = all.with(Wording.ANSWER, working.goal().unit().dimension());
-        return source.diagram().flatMap(d -> new PictureReader(drawn, answered, faults).read(d));
+        return source.diagram()
+                .flatMap(d -> new PictureReader(space.scope(), answered, faults).read(d));
     }
 
     private Optional<? extends Goal> goal() {
@@ -63,29 +66,6 @@ final class TemplateReader {
         };
     }
 
-    private Wording stem() {
-        return Wording.of(source.stem(), source.draw().keySet(), "stem", faults);
-    }
-
-    private void checkTold(Wording stem, Optional<Picture> picture) {
-        var told = new HashSet<>(stem.names());
-        picture.ifPresent(p -> told.addAll(p.toldInStem()));
-        for (String name : source.draw().keySet()) {
-            if (!told.contains(name)) {
-                faults.add(
-                        "stem", "it does not tell {%s}".formatted(name), "add it, or do not draw");
-            }
-        }
-    }
-
-    private static Scope drawn(DrawSpace space) {
-        var drawn = new Scope(Map.of());
-        for (Draw draw : space.draws()) {
-            drawn = drawn.with(draw.name(), draw.unit().dimension());
-        }
-        return drawn;
-    }
-
     private Set<String> explained() {
         var names = new LinkedHashSet<>(source.draw().keySet());
         source.steps().forEach(step -> names.add(step.name()));
@@ -94,7 +74,7 @@ final class TemplateReader {
     }
 
     private Optional<Working> working(DrawSpace space, Goal goal) {
-        Scope drawnScope = drawn(space);
+        Scope drawnScope = space.scope();
         Optional<Condition> where =
                 source.where()
                         .flatMap(
@@ -119,6 +99,13 @@ final class TemplateReader {
 
     /// Reads the steps and returns the scope that knows them, too.
     private Scope steps(Scope drawn, List<Step> steps) {
+        if (source.steps().size() > MOST_STEPS) {
+            faults.add(
+                    "steps",
+                    "there are %d steps".formatted(source.steps().size()),
+                    "work it out in at most %d".formatted(MOST_STEPS));
+            return drawn;
+        }
         Scope scope = drawn;
         for (int i = 0; i < source.steps().size(); i++) {
             StepSource step = source.steps().get(i);
@@ -177,19 +164,6 @@ final class TemplateReader {
     }
 
     private Optional<Expression> inUnit(String at, String text, Scope scope, Unit unit) {
-        Optional<Expression> formula = faults.noting(at, () -> Formula.read(text, scope));
-        if (formula.isPresent() && !formula.get().dimension().equals(unit.dimension())) {
-            faults.add(
-                    at,
-                    "`%s` is %s, but %s is %s"
-                            .formatted(
-                                    formula.get(),
-                                    formula.get().dimension(),
-                                    unit,
-                                    unit.dimension()),
-                    "change the formula or the unit");
-            return Optional.empty();
-        }
-        return formula;
+        return new Formulas(faults).inUnit(at, text, scope, unit);
     }
 }

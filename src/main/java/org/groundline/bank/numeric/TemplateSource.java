@@ -47,17 +47,29 @@ public record TemplateSource(
         List<String> between();
     }
 
-    /// One drawn value: a stepped range or a list, in a unit (none for a plain number).
-    public record DrawSource(
+    /// One drawn value, in a unit (none for a plain number).
+    public sealed interface DrawSource {
+        Optional<String> unit();
+    }
+
+    /// A value chosen by chance from a stepped range or a list.
+    public record ChosenSource(
             Optional<String> from,
             Optional<String> to,
             Optional<String> step,
             List<String> anyOf,
-            Optional<String> unit) {
-        public DrawSource {
+            Optional<String> unit)
+            implements DrawSource {
+        public ChosenSource {
             anyOf = List.copyOf(anyOf);
         }
     }
+
+    /// A value computed from other drawn values, wherever these are written.
+    ///
+    /// @param round the step to which it is rounded before it is printed and used
+    public record DependentSource(String formula, String round, Optional<String> unit)
+            implements DrawSource {}
 
     /// How the key is computed, printed and compared.
     ///

@@ -25,12 +25,12 @@ record WorkedCheck(Parts parts, Faults faults) {
         if (example.source().isBlank()) {
             faults.add(at + ".source", "it is empty", "name the source, or say derived");
         }
-        var given = Given.read(example.given(), parts.space().draws());
+        var given = Given.read(example.given(), parts);
         for (var problem : given.problems()) {
             faults.add(
                     "%s.given.%s".formatted(at, problem.getKey()),
                     problem.getValue(),
-                    "give each drawn value once, with its unit");
+                    "give each value that is told, once and with its unit");
         }
         var answer = read(at + ".answer", example.answer());
         given.values()

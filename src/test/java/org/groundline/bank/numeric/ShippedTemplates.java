@@ -1,7 +1,9 @@
 package org.groundline.bank.numeric;
 
 import org.groundline.bank.numeric.TemplateSource.AnswerSource;
+import org.groundline.bank.numeric.TemplateSource.ChosenSource;
 import org.groundline.bank.numeric.TemplateSource.DecideSource;
+import org.groundline.bank.numeric.TemplateSource.DependentSource;
 import org.groundline.bank.numeric.TemplateSource.DiagramSource;
 import org.groundline.bank.numeric.TemplateSource.DrawSource;
 import org.groundline.bank.numeric.TemplateSource.MistakeSource;
@@ -84,19 +86,7 @@ final class ShippedTemplates {
 
     private static Map<String, DrawSource> draws(Node node) {
         var draws = new LinkedHashMap<String, DrawSource>();
-        node.map()
-                .forEach(
-                        (name, draw) ->
-                                draws.put(
-                                        name,
-                                        new DrawSource(
-                                                draw.find("from"),
-                                                draw.find("to"),
-                                                draw.find("step"),
-                                                draw.has("any-of")
-                                                        ? draw.get("any-of").texts()
-                                                        : List.of(),
-                                                draw.find("unit"))));
+        node.map().forEach((name, draw) -> draws.put(name, draw(draw)));
         return draws;
     }
 
@@ -109,6 +99,18 @@ final class ShippedTemplates {
                 node.find("asked"),
                 node.has("labels") ? node.get("labels").texts() : List.of(),
                 node.find("in-stem").isPresent());
+    }
+
+    private static DrawSource draw(Node draw) {
+        if (draw.has("formula")) {
+            return new DependentSource(draw.text("formula"), draw.text("round"), draw.find("unit"));
+        }
+        return new ChosenSource(
+                draw.find("from"),
+                draw.find("to"),
+                draw.find("step"),
+                draw.has("any-of") ? draw.get("any-of").texts() : List.of(),
+                draw.find("unit"));
     }
 
     private static AnswerSource answer(Node node) {

@@ -2,7 +2,9 @@ package org.groundline.bank.numeric;
 
 import org.groundline.bank.numeric.TemplateSource.AnswerSource;
 import org.groundline.bank.numeric.TemplateSource.AskedSource;
+import org.groundline.bank.numeric.TemplateSource.ChosenSource;
 import org.groundline.bank.numeric.TemplateSource.DecideSource;
+import org.groundline.bank.numeric.TemplateSource.DependentSource;
 import org.groundline.bank.numeric.TemplateSource.DiagramSource;
 import org.groundline.bank.numeric.TemplateSource.DrawSource;
 import org.groundline.bank.numeric.TemplateSource.MistakeSource;
@@ -58,7 +60,7 @@ final class SourceBuilder {
     SourceBuilder range(String name, String from, String to, String step, String unit) {
         draw.put(
                 name,
-                new DrawSource(
+                new ChosenSource(
                         Optional.of(from),
                         Optional.of(to),
                         Optional.of(step),
@@ -70,12 +72,17 @@ final class SourceBuilder {
     SourceBuilder list(String name, List<String> values, String unit) {
         draw.put(
                 name,
-                new DrawSource(
+                new ChosenSource(
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
                         values,
                         Optional.of(unit)));
+        return this;
+    }
+
+    SourceBuilder dependent(String name, String formula, String round, String unit) {
+        draw.put(name, new DependentSource(formula, round, Optional.of(unit)));
         return this;
     }
 

@@ -50,6 +50,16 @@ class TemplateCheckTest {
     }
 
     @Test
+    void moreThanFortyStepsAreRefused() {
+        var many = new SourceBuilder();
+        for (int i = 2; i <= 40; i++) {
+            many.step("step" + i, "Again.", "wind", "km/h");
+        }
+        assertThat(NumericTemplate.check(many.source())).isInstanceOf(Sound.class);
+        assertFault(many.step("last", "Last.", "wind", "km/h"), "steps", "there are 41 steps");
+    }
+
+    @Test
     void aNameIsUsedOnlyAfterItsStep() {
         assertFault(
                 new SourceBuilder().where("ground_speed > 5 [km/h]"), "where", "`ground_speed`");

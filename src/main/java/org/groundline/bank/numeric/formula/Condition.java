@@ -1,8 +1,13 @@
 package org.groundline.bank.numeric.formula;
 
+import java.util.stream.Stream;
+
 /// What must hold for drawn values, as a tree over expressions.
 public sealed interface Condition {
     boolean holds(double[] values);
+
+    /// The names that occur in it; one may come twice.
+    Stream<String> names();
 
     /// The ways to compare two quantities of the same dimension. Equality is not among them: values
     /// that were computed are hardly ever exactly equal.
@@ -36,6 +41,11 @@ public sealed interface Condition {
                 case AT_LEAST -> first >= second;
             };
         }
+
+        @Override
+        public Stream<String> names() {
+            return Stream.concat(left.names(), right.names());
+        }
     }
 
     record Both(Condition left, Condition right) implements Condition {
@@ -43,12 +53,22 @@ public sealed interface Condition {
         public boolean holds(double[] values) {
             return left.holds(values) && right.holds(values);
         }
+
+        @Override
+        public Stream<String> names() {
+            return Stream.concat(left.names(), right.names());
+        }
     }
 
     record Either(Condition left, Condition right) implements Condition {
         @Override
         public boolean holds(double[] values) {
             return left.holds(values) || right.holds(values);
+        }
+
+        @Override
+        public Stream<String> names() {
+            return Stream.concat(left.names(), right.names());
         }
     }
 }

@@ -3,6 +3,7 @@ package org.groundline.bank.numeric.formula;
 import org.groundline.measure.Dimension;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /// A formula as a tree: what it computes, in SI, and of which dimension that is.
 ///
@@ -14,8 +15,18 @@ public sealed interface Expression {
     /// Computes the value; `values` holds those of the names, by their places in the scope.
     double value(double[] values);
 
+    /// The expressions that it is made of.
+    List<Expression> parts();
+
+    /// The names that occur in it; one may come twice.
+    default Stream<String> names() {
+        return parts().stream().flatMap(Expression::names);
+    }
+
     /// Whether no name occurs in it.
-    boolean isConstant();
+    default boolean isConstant() {
+        return names().findAny().isEmpty();
+    }
 
     record Number(double si, Dimension dimension, String text) implements Expression {
         @Override
@@ -24,8 +35,8 @@ public sealed interface Expression {
         }
 
         @Override
-        public boolean isConstant() {
-            return true;
+        public List<Expression> parts() {
+            return List.of();
         }
 
         @Override
@@ -41,8 +52,13 @@ public sealed interface Expression {
         }
 
         @Override
-        public boolean isConstant() {
-            return false;
+        public List<Expression> parts() {
+            return List.of();
+        }
+
+        @Override
+        public Stream<String> names() {
+            return Stream.of(text);
         }
 
         @Override
@@ -63,8 +79,8 @@ public sealed interface Expression {
         }
 
         @Override
-        public boolean isConstant() {
-            return of.isConstant();
+        public List<Expression> parts() {
+            return List.of(of);
         }
 
         @Override
@@ -89,8 +105,8 @@ public sealed interface Expression {
         }
 
         @Override
-        public boolean isConstant() {
-            return left.isConstant() && right.isConstant();
+        public List<Expression> parts() {
+            return List.of(left, right);
         }
 
         @Override
@@ -115,8 +131,8 @@ public sealed interface Expression {
         }
 
         @Override
-        public boolean isConstant() {
-            return left.isConstant() && right.isConstant();
+        public List<Expression> parts() {
+            return List.of(left, right);
         }
 
         @Override
@@ -136,8 +152,8 @@ public sealed interface Expression {
         }
 
         @Override
-        public boolean isConstant() {
-            return left.isConstant() && right.isConstant();
+        public List<Expression> parts() {
+            return List.of(left, right);
         }
 
         @Override
@@ -157,8 +173,8 @@ public sealed interface Expression {
         }
 
         @Override
-        public boolean isConstant() {
-            return left.isConstant() && right.isConstant();
+        public List<Expression> parts() {
+            return List.of(left, right);
         }
 
         @Override
@@ -178,8 +194,8 @@ public sealed interface Expression {
         }
 
         @Override
-        public boolean isConstant() {
-            return base.isConstant() && exponent.isConstant();
+        public List<Expression> parts() {
+            return List.of(base, exponent);
         }
 
         @Override
@@ -208,8 +224,8 @@ public sealed interface Expression {
         }
 
         @Override
-        public boolean isConstant() {
-            return arguments.stream().allMatch(Expression::isConstant);
+        public List<Expression> parts() {
+            return arguments;
         }
 
         @Override

@@ -23,6 +23,7 @@ import java.util.regex.Pattern;
 record Syntax(ASTNode root, Map<String, Expression> quantities) {
     private static final Pattern QUANTITY =
             Pattern.compile("(?<![a-z0-9_.])(\\d+(?:\\.\\d+)?) *\\[([^\\[\\]]{1,20})]");
+    private static final Pattern SPACES = Pattern.compile("\\s+");
     private static final Pattern STRANGE = Pattern.compile("[^a-z0-9_ .+\\-*/^(),<>=&|Q]");
 
     /// What the parser would let pass: two operands side by side, an operator or a comma without
@@ -55,7 +56,7 @@ record Syntax(ASTNode root, Map<String, Expression> quantities) {
             throw strange("Q");
         }
         var quantities = new LinkedHashMap<String, Expression>();
-        String line = text.replaceAll("\\s+", " ").strip();
+        String line = SPACES.matcher(text).replaceAll(" ").strip();
         String named =
                 QUANTITY.matcher(line).replaceAll(m -> name(m.group(1), m.group(2), quantities));
         return new Syntax(parsed(named), quantities);
