@@ -73,6 +73,9 @@ class PosingTest {
         assertThat(ascending("10 m", "9,5 m", "−3 m")).containsExactly("−3 m", "9,5 m", "10 m");
         assertThat(ascending("30°", "20°", "10°")).containsExactly("10°", "20°", "30°");
         assertThat(ascending("2 times", "1 times")).containsExactly("1 times", "2 times");
+        assertThat(ascending("Mark 10", "Mark 2")).containsExactly("Mark 2", "Mark 10");
+        assertThat(ascending("Place R", "Place P")).containsExactly("Place P", "Place R");
+        assertThat(ascending("Mark 2", "Place 1")).isEmpty();
         assertThat(ascending("10 m", "9 ft", "3 m")).isEmpty();
         assertThat(ascending("10 m", "about 9 m")).isEmpty();
         assertThat(ascending("10 to 12 m", "9 to 10 m")).isEmpty();
