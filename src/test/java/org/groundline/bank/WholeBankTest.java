@@ -16,10 +16,44 @@ class WholeBankTest {
     }
 
     @Test
-    void everyModuleHasAtLeastTwentyFiveFixedQuestions() {
-        assertThat(report.modules()).containsOnlyKeys("EQU", "AER", "MET", "SAF");
+    void everyModuleHasAtLeastFiftyFiveFixedQuestions() {
+        assertThat(report.modules())
+                .containsOnlyKeys("EQU", "AER", "MET", "LAW", "FLY", "SAF", "HUM", "DAY");
         assertThat(report.modules().values())
-                .allSatisfy(counts -> assertThat(counts.fixed()).isGreaterThanOrEqualTo(25));
+                .allSatisfy(counts -> assertThat(counts.fixed()).isGreaterThanOrEqualTo(55));
+        assertThat(report.misconceptions()).isGreaterThanOrEqualTo(120);
+    }
+
+    @Test
+    void nothingNeedsALook() {
+        assertThat(report.findings()).isEmpty();
+    }
+
+    @Test
+    void airLawHasACoreAndItsPacksNameTheirEdition() {
+        List<FixedQuestion> law =
+                fixed().stream().filter(question -> question.module().equals("LAW")).toList();
+        assertThat(law)
+                .filteredOn(question -> question.jurisdiction().isEmpty())
+                .hasSizeGreaterThanOrEqualTo(30);
+        assertThat(law)
+                .flatExtracting(question -> question.jurisdiction().stream().toList())
+                .isNotEmpty()
+                .allSatisfy(edition -> assertThat(edition).containsPattern("(923/2012|103)"));
+    }
+
+    @Test
+    void atLeastFortyQuestionsHaveAnIllustration() {
+        assertThat(fixed())
+                .filteredOn(question -> !question.figures().isEmpty())
+                .hasSizeGreaterThanOrEqualTo(40);
+    }
+
+    private static List<FixedQuestion> fixed() {
+        return Questions.load(Schemas.BANK).all().stream()
+                .filter(FixedQuestion.class::isInstance)
+                .map(FixedQuestion.class::cast)
+                .toList();
     }
 
     @Test
@@ -49,10 +83,7 @@ class WholeBankTest {
 
     @Test
     void aboutASixthOfTheFixedQuestionsIsSafetyCriticalAtLeast() {
-        List<Question> fixed =
-                Questions.load(Schemas.BANK).all().stream()
-                        .filter(FixedQuestion.class::isInstance)
-                        .toList();
+        List<FixedQuestion> fixed = fixed();
         long critical = fixed.stream().filter(Question::safetyCritical).count();
         assertThat(critical * 6).isGreaterThanOrEqualTo(fixed.size());
     }

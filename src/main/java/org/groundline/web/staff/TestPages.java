@@ -92,8 +92,8 @@ public final class TestPages {
         return new TestsPage.Row(
                 opening.blueprint().name(),
                 opening.isOpenAt(doors.foundation().now())
-                        ? new StateWords("begun", words.openNow())
-                        : new StateWords("untouched", words.closed()),
+                        ? new StateWords("begun", "", words.openNow())
+                        : new StateWords("untouched", "", words.closed()),
                 names.getOrDefault(opening.intake(), erased),
                 Times.of(actor.school()).span(opening.opensAt(), opening.closesAt()),
                 opening.place(),

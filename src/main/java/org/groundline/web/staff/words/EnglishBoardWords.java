@@ -24,6 +24,6 @@ record EnglishBoardWords() implements BoardWords {
 
     @Override
     public String legend() {
-        return "A name opens the student’s record, which begins with what is missing. Talk: a safety-critical answer that was not right, to be talked through with the student. To be shown: a demonstration nobody has observed yet.";
+        return "A name opens the student’s record, which begins with what is missing. ✓ signed on that day; ! passed, with something open; ✗ last test not passed; – not begun. Talk: a safety-critical answer that was not right, to be talked through with the student. To be shown: a demonstration nobody has observed yet.";
     }
 }

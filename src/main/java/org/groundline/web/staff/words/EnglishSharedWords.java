@@ -1,5 +1,9 @@
 package org.groundline.web.staff.words;
 
+import static java.util.stream.Collectors.joining;
+
+import java.util.stream.Stream;
+
 /// English.
 record EnglishSharedWords() implements SharedWords {
     @Override
@@ -33,20 +37,27 @@ record EnglishSharedWords() implements SharedWords {
     }
 
     @Override
-    public String signed(String day) {
-        return "signed " + day;
+    public String signed() {
+        return "signed";
     }
 
     @Override
-    public String passed(int talks, int demonstrations) {
-        return "passed"
-                + (talks > 0 ? ", " + talks + (talks == 1 ? " talk open" : " talks open") : "")
-                + (demonstrations > 0 ? ", " + demonstrations + " to be shown" : "");
+    public String passed() {
+        return "passed,";
     }
 
     @Override
-    public String notPassed(String percent) {
-        return "not passed, " + percent;
+    public String open(int talks, int demonstrations) {
+        return Stream.of(
+                        talks == 0 ? "" : talks + (talks == 1 ? " talk open" : " talks open"),
+                        demonstrations == 0 ? "" : demonstrations + " to be shown")
+                .filter(part -> !part.isEmpty())
+                .collect(joining(", "));
+    }
+
+    @Override
+    public String notPassed() {
+        return "not passed,";
     }
 
     @Override

@@ -15,11 +15,16 @@ public interface SharedWords {
 
     String notBegun();
 
-    String signed(String day);
+    /// Before the day of a signature.
+    String signed();
 
-    String passed(int talks, int demonstrations);
+    /// Before what is open after a passed test.
+    String passed();
 
-    String notPassed(String percent);
+    String open(int talks, int demonstrations);
+
+    /// Before the share of marks.
+    String notPassed();
 
     String notSaved();
 
