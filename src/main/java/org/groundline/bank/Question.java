@@ -31,6 +31,15 @@ public sealed interface Question permits FixedQuestion, NumericQuestion {
         return heading().level();
     }
 
+    /// Whether it holds in every country: air law that does not belongs to a pack of one
+    /// jurisdiction.
+    default boolean holdsEverywhere() {
+        return switch (this) {
+            case FixedQuestion fixed -> fixed.jurisdiction().isEmpty();
+            case NumericQuestion numeric -> true;
+        };
+    }
+
     default boolean safetyCritical() {
         return heading().safetyCritical();
     }

@@ -27,7 +27,10 @@ public final class Questions {
         course = check.course();
         all = check.questions().stream().sorted(Comparator.comparing(Question::id)).toList();
         byId = index(all, Question::id);
-        byTopic = all.stream().collect(groupingBy(Question::topic));
+        byTopic =
+                all.stream()
+                        .filter(Question::holdsEverywhere)
+                        .collect(groupingBy(Question::topic));
         byModule = all.stream().collect(groupingBy(Question::module));
         misconceptions = index(check.misconceptions(), Misconception::id);
         objectives =
@@ -101,7 +104,8 @@ public final class Questions {
         return Optional.ofNullable(byId.get(id));
     }
 
-    /// The questions of a topic by id; none for an unknown topic.
+    /// The questions of a topic that hold in every country, by id; none for an unknown topic. What
+    /// holds in one jurisdiction only would be wrong for a student of another.
     public List<Question> ofTopic(String topic) {
         return byTopic.getOrDefault(topic, List.of());
     }

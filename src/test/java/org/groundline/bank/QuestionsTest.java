@@ -12,6 +12,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 
 class QuestionsTest {
     private static final String FIXED_ID = "leg-straps-open-at-launch";
@@ -83,6 +84,24 @@ class QuestionsTest {
         SmallBank bank = SmallBank.copiedTo(folder).write("notes.txt", "a thought");
         assertThat(bank.findings()).hasSize(1);
         assertThat(bank.load().all()).hasSize(3);
+    }
+
+    @Test
+    void aQuestionOfOneJurisdictionIsPutToNobodyByItsTopic(@TempDir Path folder) {
+        SmallBank spoilt = SmallBank.copiedTo(folder);
+        spoilt.replace(
+                SmallBank.FIXED,
+                "source: common practice",
+                "source: common practice\n    jurisdiction: one country, first edition");
+        Questions questions = Questions.load(spoilt.folder());
+
+        List<Question> elsewhere =
+                questions.all().stream().filter(q -> !q.holdsEverywhere()).toList();
+
+        assertThat(elsewhere).hasSize(1);
+        assertThat(questions.ofTopic("EQU-1"))
+                .isNotEmpty()
+                .doesNotContainAnyElementsOf(elsewhere);
     }
 
     @Test
