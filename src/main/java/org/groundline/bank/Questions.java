@@ -28,9 +28,7 @@ public final class Questions {
         all = check.questions().stream().sorted(Comparator.comparing(Question::id)).toList();
         byId = index(all, Question::id);
         byTopic =
-                all.stream()
-                        .filter(Question::holdsEverywhere)
-                        .collect(groupingBy(Question::topic));
+                all.stream().filter(Question::holdsEverywhere).collect(groupingBy(Question::topic));
         byModule = all.stream().collect(groupingBy(Question::module));
         misconceptions = index(check.misconceptions(), Misconception::id);
         objectives =

@@ -99,9 +99,7 @@ class QuestionsTest {
                 questions.all().stream().filter(q -> !q.holdsEverywhere()).toList();
 
         assertThat(elsewhere).hasSize(1);
-        assertThat(questions.ofTopic("EQU-1"))
-                .isNotEmpty()
-                .doesNotContainAnyElementsOf(elsewhere);
+        assertThat(questions.ofTopic("EQU-1")).isNotEmpty().doesNotContainAnyElementsOf(elsewhere);
     }
 
     @Test
