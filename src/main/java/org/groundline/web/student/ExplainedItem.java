@@ -23,6 +23,8 @@ import java.util.Optional;
 /// more.
 ///
 /// @param stem as HTML
+/// @param stemFigures the drawing beside the stem, as HTML; empty where there is none, or where the
+///   one that explains the answer shows it with more
 /// @param options as HTML; empty where a number was typed
 /// @param given what the student gave; empty where nothing was given
 /// @param rightAnswer as HTML
@@ -37,6 +39,7 @@ public record ExplainedItem(
         int position,
         boolean right,
         String stem,
+        String stemFigures,
         List<Option> options,
         String given,
         String rightAnswer,
@@ -81,6 +84,7 @@ public record ExplainedItem(
                 item.position(),
                 mark.verdict() == Verdict.RIGHT,
                 Markdown.inline(item.shown().stem()),
+                stemFigures(item, key),
                 options,
                 answer,
                 rightAnswer(key, options, given.flatMap(Given::unit)),
@@ -91,6 +95,12 @@ public record ExplainedItem(
                 steps(words, key, given),
                 Figures.html(key.figures(), Purpose.SOLUTION, "figure-" + item.position()),
                 words.source(String.join("; ", key.sources()), item.objective()));
+    }
+
+    private static String stemFigures(Item item, Key key) {
+        return key.figures().isEmpty()
+                ? Figures.html(item.shown().figures(), Purpose.STEM, "stem-figure-" + item.position())
+                : "";
     }
 
     private static List<Option> options(Shown shown, Key key, String answer) {
