@@ -37,9 +37,9 @@ record LargeBank(Path folder) implements AutoCloseable {
         return folder.resolve("data");
     }
 
-    /// Copies the lists once, and the topic files until there are enough questions.
+    /// Copies the lists and the drawings once, and the topic files until there are enough questions.
     private static void copy(Path from, Path to, int fewest) throws IOException {
-        for (Path list : yaml(from, 1)) {
+        for (Path list : Stream.concat(yaml(from, 1).stream(), drawings(from)).toList()) {
             write(to.resolve(from.relativize(list).toString()), Files.readString(list));
         }
         List<Path> topics = yaml(from, 2);
@@ -51,6 +51,12 @@ record LargeBank(Path folder) implements AutoCloseable {
             String name = from.relativize(topic).toString().replace(".yaml", ending + ".yaml");
             write(to.resolve(name), ID.matcher(text).replaceAll("$0" + ending));
             questions += (int) ID.matcher(text).results().count();
+        }
+    }
+
+    private static Stream<Path> drawings(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder.resolve("illustrations"))) {
+            return files.toList().stream();
         }
     }
 

@@ -96,7 +96,7 @@ class BankCommandTest {
         Run run = run("check", "--format", "json");
         assertThat(json(run).path("modules").fieldNames())
                 .toIterable()
-                .containsExactly("EQU", "AER", "MET", "SAF");
+                .containsExactly("EQU", "AER", "MET", "SAF", "LAW", "FLY", "HUM", "DAY");
     }
 
     /// 400 m of height, 8 to 1, 30 of 40 km/h left over ground: 400 × 8 × 30 / 40 = 2400 m.

@@ -99,7 +99,8 @@ public record ExplainedItem(
 
     private static String stemFigures(Item item, Key key) {
         return key.figures().isEmpty()
-                ? Figures.html(item.shown().figures(), Purpose.STEM, "stem-figure-" + item.position())
+                ? Figures.html(
+                        item.shown().figures(), Purpose.STEM, "stem-figure-" + item.position())
                 : "";
     }
 

@@ -50,7 +50,9 @@ class ExplainedItemTest {
                         "AER-1.1",
                         false,
                         new Shown.Choice(
-                                "Which mark?", List.of("Mark 1", "Mark 2", "Mark 3"), List.of(RIDGE)));
+                                "Which mark?",
+                                List.of("Mark 1", "Mark 2", "Mark 3"),
+                                List.of(RIDGE)));
         var key = new Key.Choice("B", Map.of(), "Because.", List.of(), List.of(), explaining);
         var mark = new Mark(Verdict.UNANSWERED, 0, 100, Optional.empty());
         return ExplainedItem.of(ItemWords.in("en"), item, key, mark, Optional.empty());
