@@ -23,7 +23,7 @@ final class DecisionReader {
 
     /// @param drawn the names that an option may show: a step would give the answer away
     Optional<Decision> read(DecideSource source, Set<String> drawn) {
-        Optional<Unit> unit = DrawReader.unit("decide.unit", source.unit(), faults);
+        Optional<Unit> unit = Symbols.unit("decide.unit", source.unit(), faults);
         Optional<Tolerance> tolerance = tolerance(source.tolerance());
         Optional<Range> range = Range.read("decide.between", source.between(), faults);
         List<BigDecimal> bounds = bounds(source);

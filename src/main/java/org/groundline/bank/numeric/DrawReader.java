@@ -1,15 +1,11 @@
 package org.groundline.bank.numeric;
 
-import static java.util.stream.Collectors.joining;
-
 import org.groundline.bank.numeric.Draw.Chosen;
 import org.groundline.bank.numeric.Draw.Dependent;
 import org.groundline.bank.numeric.TemplateSource.ChosenSource;
 import org.groundline.bank.numeric.TemplateSource.DependentSource;
 import org.groundline.bank.numeric.TemplateSource.DrawSource;
-import org.groundline.bank.numeric.formula.Formula;
 import org.groundline.measure.Unit;
-import org.groundline.measure.Units;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -17,15 +13,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /// Reads the drawn values of a template.
 final class DrawReader {
     static final int MOST_DRAWS = 40;
     static final int MOST_VALUES = 10_000;
-
-    private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9_]{0,39}");
 
     private final Faults faults;
 
@@ -64,8 +57,9 @@ final class DrawReader {
         sources.forEach(
                 (name, source) -> {
                     String at = "draw." + name;
-                    checkName(at, name, faults);
-                    unit(at + ".unit", source.unit(), faults).ifPresent(u -> units.put(name, u));
+                    Symbols.checkName(at, name, faults);
+                    Symbols.unit(at + ".unit", source.unit(), faults)
+                            .ifPresent(u -> units.put(name, u));
                 });
         return units;
     }
@@ -86,35 +80,6 @@ final class DrawReader {
 
     private List<BigDecimal> values(String at, ChosenSource source) {
         return source.anyOf().isEmpty() ? range(at, source) : list(at, source);
-    }
-
-    /// A name of a drawn value or a step.
-    static void checkName(String at, String name, Faults faults) {
-        if (!NAME.matcher(name).matches()) {
-            faults.add(
-                    at,
-                    "“%s” is no name".formatted(name),
-                    "use lower-case letters, digits and _, at most 40, a letter first");
-        } else if (Formula.isConstant(name) || name.equals(Wording.ANSWER)) {
-            faults.add(at, "“%s” is taken".formatted(name), "choose another name");
-        }
-    }
-
-    static Optional<Unit> unit(String at, Optional<String> symbol, Faults faults) {
-        Optional<Unit> unit =
-                symbol.isEmpty() ? Optional.of(Units.NUMBER) : Units.find(symbol.get());
-        if (unit.isEmpty()) {
-            faults.add(
-                    at,
-                    "“%s” is no unit known here".formatted(symbol.orElseThrow()),
-                    "use one of %s, or leave it out for a plain number"
-                            .formatted(
-                                    Units.all().stream()
-                                            .map(Unit::symbol)
-                                            .filter(known -> !known.isEmpty())
-                                            .collect(joining(" "))));
-        }
-        return unit;
     }
 
     private List<BigDecimal> list(String at, ChosenSource source) {

@@ -29,7 +29,7 @@ final class KeyReader {
     }
 
     Optional<Key> read(AnswerSource source) {
-        Optional<Unit> unit = DrawReader.unit("answer.unit", source.unit(), faults);
+        Optional<Unit> unit = Symbols.unit("answer.unit", source.unit(), faults);
         Optional<Rounding> rounding = rounding(source);
         Optional<Range> range = Range.read("answer.between", source.between(), faults);
         checkSign(source.sign(), range);

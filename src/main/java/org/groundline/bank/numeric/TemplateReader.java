@@ -110,11 +110,11 @@ final class TemplateReader {
         for (int i = 0; i < source.steps().size(); i++) {
             StepSource step = source.steps().get(i);
             String at = "steps[%d]".formatted(i);
-            DrawReader.checkName(at + ".name", step.name(), faults);
+            Symbols.checkName(at + ".name", step.name(), faults);
             if (scope.names().containsKey(step.name())) {
                 faults.add(at + ".name", "“%s” is taken".formatted(step.name()), "rename it");
             }
-            Optional<Unit> unit = DrawReader.unit(at + ".unit", step.unit(), faults);
+            Optional<Unit> unit = Symbols.unit(at + ".unit", step.unit(), faults);
             if (unit.isPresent()) {
                 inUnit(at + ".formula", step.formula(), scope, unit.get())
                         .ifPresent(
