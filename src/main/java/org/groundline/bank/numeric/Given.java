@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 
 /// Values for the draws of a template, given by name instead of drawn. One that the stem does not
@@ -17,13 +18,14 @@ import java.util.TreeSet;
 /// @param values in SI, in the order of the draws; empty where something is wrong
 /// @param problems what is wrong, by the name concerned
 record Given(Optional<List<Double>> values, List<Map.Entry<String, String>> problems) {
-    static Given read(Map<String, String> given, Parts parts) {
+    /// @param told the names of the draws that the stem or the drawing beside it tells
+    static Given read(Map<String, String> given, DrawSpace space, Set<String> told) {
         var problems = new ArrayList<Map.Entry<String, String>>();
         var values = new ArrayList<Double>();
         var unknown = new TreeSet<>(given.keySet());
-        for (Draw draw : parts.space().draws()) {
+        for (Draw draw : space.draws()) {
             unknown.remove(draw.name());
-            if (!given.containsKey(draw.name()) && !parts.tells(draw)) {
+            if (!given.containsKey(draw.name()) && !told.contains(draw.name())) {
                 values.add(Double.NaN);
                 continue;
             }

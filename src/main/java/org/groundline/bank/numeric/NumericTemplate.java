@@ -109,7 +109,7 @@ public final class NumericTemplate {
     /// @throws Refusal.Invalid if a value is missing, unknown or unreadable, or if there is no
     ///   answer for these values
     public Evaluation evaluate(Map<String, String> given) {
-        var read = Given.read(given, parts);
+        var read = Given.read(given, parts.space(), parts.told());
         if (read.values().isEmpty()) {
             var problem = read.problems().getFirst();
             throw new Refusal.Invalid(

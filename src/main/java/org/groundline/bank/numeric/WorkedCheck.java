@@ -25,7 +25,7 @@ record WorkedCheck(Parts parts, Faults faults) {
         if (example.source().isBlank()) {
             faults.add(at + ".source", "it is empty", "name the source, or say derived");
         }
-        var given = Given.read(example.given(), parts);
+        var given = Given.read(example.given(), parts.space(), parts.told());
         for (var problem : given.problems()) {
             faults.add(
                     "%s.given.%s".formatted(at, problem.getKey()),

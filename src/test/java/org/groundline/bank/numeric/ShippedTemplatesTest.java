@@ -50,7 +50,7 @@ class ShippedTemplatesTest {
         var steps = parts.working().steps();
         var last = steps.getLast();
         for (var example : shipped.source().worked()) {
-            var given = Given.read(example.given(), parts);
+            var given = Given.read(example.given(), parts.space(), parts.told());
             var instance = parts.working().solve(Given.array(given.values().orElseThrow()));
             double shown = instance.value(parts.working().drawn() + steps.size() - 1);
             assertThat(last.unit().fromSi(shown))
