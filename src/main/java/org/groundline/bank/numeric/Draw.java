@@ -1,6 +1,8 @@
 package org.groundline.bank.numeric;
 
 import org.groundline.bank.numeric.formula.Expression;
+import org.groundline.bank.numeric.formula.Formula;
+import org.groundline.bank.numeric.formula.NoAnswer;
 import org.groundline.measure.Rounding;
 import org.groundline.measure.Unit;
 
@@ -63,7 +65,7 @@ sealed interface Draw {
 
         /// @throws NoAnswer if the formula has no finite value for them
         double value(double[] drawn) {
-            double exact = Working.compute("draw.%s.formula", name, formula, drawn);
+            double exact = Formula.compute("draw.%s.formula", name, formula, drawn);
             return unit.toSi(rounded(exact).doubleValue());
         }
 

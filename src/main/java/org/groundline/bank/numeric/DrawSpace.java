@@ -1,5 +1,6 @@
 package org.groundline.bank.numeric;
 
+import org.groundline.bank.numeric.formula.NoAnswer;
 import org.groundline.bank.numeric.formula.Scope;
 import org.groundline.chance.SeededDraw;
 import org.groundline.measure.Dimension;

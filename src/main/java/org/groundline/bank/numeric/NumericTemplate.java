@@ -1,5 +1,6 @@
 package org.groundline.bank.numeric;
 
+import org.groundline.bank.numeric.formula.NoAnswer;
 import org.groundline.chance.SeededDraw;
 import org.groundline.error.Refusal;
 import org.groundline.measure.Rounding;

@@ -1,5 +1,6 @@
 package org.groundline.bank.numeric;
 
+import org.groundline.bank.numeric.formula.NoAnswer;
 import org.groundline.measure.Rounding;
 
 import java.util.HashSet;

@@ -2,6 +2,8 @@ package org.groundline.bank.numeric;
 
 import org.groundline.bank.numeric.formula.Condition;
 import org.groundline.bank.numeric.formula.Expression;
+import org.groundline.bank.numeric.formula.Formula;
+import org.groundline.bank.numeric.formula.NoAnswer;
 import org.groundline.measure.Unit;
 
 import java.util.List;
@@ -36,29 +38,16 @@ record Working(
         double[] values = new double[drawn + steps.size()];
         System.arraycopy(drawnValues, 0, values, 0, drawn);
         for (int i = 0; i < steps.size(); i++) {
-            values[drawn + i] = compute("steps[%s].formula", i, steps.get(i).formula(), values);
+            values[drawn + i] =
+                    Formula.compute("steps[%s].formula", i, steps.get(i).formula(), values);
         }
         Unit unit = goal.unit();
-        double key = unit.fromSi(compute(goal.at() + ".formula", 0, answer, values));
+        double key = unit.fromSi(Formula.compute(goal.at() + ".formula", 0, answer, values));
         double[] wrong = new double[mistakes.size()];
         for (int i = 0; i < wrong.length; i++) {
             var formula = mistakes.get(i).formula();
-            wrong[i] = unit.fromSi(compute("mistakes[%s].formula", i, formula, values));
+            wrong[i] = unit.fromSi(Formula.compute("mistakes[%s].formula", i, formula, values));
         }
         return new Instance(values, key, wrong);
-    }
-
-    /// @param at the formula's place in the template, with `%s` for the part that it belongs to
-    static double compute(String at, Object part, Expression formula, double[] values) {
-        double value;
-        try {
-            value = formula.value(values);
-        } catch (IllegalArgumentException refused) {
-            throw new NoAnswer(at.formatted(part), String.valueOf(refused.getMessage()));
-        }
-        if (!Double.isFinite(value)) {
-            throw new NoAnswer(at.formatted(part), "`%s` is not finite".formatted(formula));
-        }
-        return value;
     }
 }
