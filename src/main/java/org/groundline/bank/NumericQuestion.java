@@ -6,7 +6,7 @@ import org.groundline.bank.numeric.NumericTemplate;
 import org.groundline.bank.numeric.PosedChoice;
 import org.groundline.bank.numeric.PosedNumber;
 import org.groundline.bank.numeric.PosedOption;
-import org.groundline.bank.numeric.TemplateSource;
+import org.groundline.bank.numeric.source.TemplateSource;
 import org.groundline.ledger.CanonicalJson;
 import org.groundline.ledger.Digests;
 import org.jspecify.annotations.Nullable;

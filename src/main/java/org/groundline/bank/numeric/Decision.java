@@ -1,5 +1,6 @@
 package org.groundline.bank.numeric;
 
+import org.groundline.bank.numeric.source.Wording;
 import org.groundline.measure.Rounding;
 import org.groundline.measure.Unit;
 

@@ -1,7 +1,11 @@
 package org.groundline.bank.numeric;
 
-import org.groundline.bank.numeric.TemplateSource.DecideSource;
-import org.groundline.bank.numeric.TemplateSource.OptionSource;
+import org.groundline.bank.numeric.source.Decimals;
+import org.groundline.bank.numeric.source.Faults;
+import org.groundline.bank.numeric.source.Symbols;
+import org.groundline.bank.numeric.source.TemplateSource.DecideSource;
+import org.groundline.bank.numeric.source.TemplateSource.OptionSource;
+import org.groundline.bank.numeric.source.Wording;
 import org.groundline.measure.Unit;
 
 import java.math.BigDecimal;

@@ -1,8 +1,11 @@
 package org.groundline.bank.numeric;
 
 import org.groundline.bank.numeric.Draw.Dependent;
-import org.groundline.bank.numeric.TemplateSource.DependentSource;
 import org.groundline.bank.numeric.formula.Scope;
+import org.groundline.bank.numeric.source.Decimals;
+import org.groundline.bank.numeric.source.Faults;
+import org.groundline.bank.numeric.source.Formulas;
+import org.groundline.bank.numeric.source.TemplateSource.DependentSource;
 import org.groundline.measure.Dimension;
 import org.groundline.measure.Rounding;
 import org.groundline.measure.Rounding.Side;

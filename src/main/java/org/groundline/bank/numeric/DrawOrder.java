@@ -1,6 +1,7 @@
 package org.groundline.bank.numeric;
 
 import org.groundline.bank.numeric.Draw.Dependent;
+import org.groundline.bank.numeric.source.Faults;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -2,9 +2,12 @@ package org.groundline.bank.numeric;
 
 import org.groundline.bank.numeric.Draw.Chosen;
 import org.groundline.bank.numeric.Draw.Dependent;
-import org.groundline.bank.numeric.TemplateSource.ChosenSource;
-import org.groundline.bank.numeric.TemplateSource.DependentSource;
-import org.groundline.bank.numeric.TemplateSource.DrawSource;
+import org.groundline.bank.numeric.source.Decimals;
+import org.groundline.bank.numeric.source.Faults;
+import org.groundline.bank.numeric.source.Symbols;
+import org.groundline.bank.numeric.source.TemplateSource.ChosenSource;
+import org.groundline.bank.numeric.source.TemplateSource.DependentSource;
+import org.groundline.bank.numeric.source.TemplateSource.DrawSource;
 import org.groundline.measure.Unit;
 
 import java.math.BigDecimal;

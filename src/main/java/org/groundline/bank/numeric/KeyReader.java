@@ -1,6 +1,9 @@
 package org.groundline.bank.numeric;
 
-import org.groundline.bank.numeric.TemplateSource.AnswerSource;
+import org.groundline.bank.numeric.source.Decimals;
+import org.groundline.bank.numeric.source.Faults;
+import org.groundline.bank.numeric.source.Symbols;
+import org.groundline.bank.numeric.source.TemplateSource.AnswerSource;
 import org.groundline.measure.Rounding;
 import org.groundline.measure.Rounding.Side;
 import org.groundline.measure.Unit;

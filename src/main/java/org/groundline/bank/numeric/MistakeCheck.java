@@ -1,5 +1,7 @@
 package org.groundline.bank.numeric;
 
+import org.groundline.bank.numeric.source.Faults;
+
 import java.util.List;
 
 /// Whether the mistakes are far enough from the key in most cases.

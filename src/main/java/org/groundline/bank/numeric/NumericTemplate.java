@@ -1,6 +1,8 @@
 package org.groundline.bank.numeric;
 
 import org.groundline.bank.numeric.formula.NoAnswer;
+import org.groundline.bank.numeric.source.Faults;
+import org.groundline.bank.numeric.source.TemplateSource;
 import org.groundline.chance.SeededDraw;
 import org.groundline.error.Refusal;
 import org.groundline.measure.Rounding;

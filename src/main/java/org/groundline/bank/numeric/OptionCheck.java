@@ -1,5 +1,7 @@
 package org.groundline.bank.numeric;
 
+import org.groundline.bank.numeric.source.Faults;
+
 /// Whether each option is right often enough, so that none can be struck out unread.
 final class OptionCheck implements GoalCheck {
     private static final double RIGHT_SHARE = 0.1;

@@ -1,6 +1,7 @@
 package org.groundline.bank.numeric;
 
 import org.groundline.bank.numeric.formula.NoAnswer;
+import org.groundline.bank.numeric.source.Wording;
 
 import java.util.ArrayList;
 import java.util.HashSet;

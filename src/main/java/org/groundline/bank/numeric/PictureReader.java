@@ -2,11 +2,13 @@ package org.groundline.bank.numeric;
 
 import static java.util.stream.Collectors.toUnmodifiableSet;
 
-import org.groundline.bank.numeric.TemplateSource.DiagramSource;
 import org.groundline.bank.numeric.formula.Expression;
 import org.groundline.bank.numeric.formula.Formula;
 import org.groundline.bank.numeric.formula.FormulaFault;
 import org.groundline.bank.numeric.formula.Scope;
+import org.groundline.bank.numeric.source.Faults;
+import org.groundline.bank.numeric.source.TemplateSource.DiagramSource;
+import org.groundline.bank.numeric.source.Wording;
 import org.groundline.diagram.Diagram;
 import org.groundline.diagram.Diagrams;
 import org.groundline.formulary.Input;

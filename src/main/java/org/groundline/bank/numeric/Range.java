@@ -1,5 +1,8 @@
 package org.groundline.bank.numeric;
 
+import org.groundline.bank.numeric.source.Decimals;
+import org.groundline.bank.numeric.source.Faults;
+
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;

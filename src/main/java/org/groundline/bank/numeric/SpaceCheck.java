@@ -1,6 +1,7 @@
 package org.groundline.bank.numeric;
 
 import org.groundline.bank.numeric.formula.NoAnswer;
+import org.groundline.bank.numeric.source.Faults;
 import org.groundline.measure.Rounding;
 
 import java.util.HashSet;

@@ -1,13 +1,18 @@
 package org.groundline.bank.numeric;
 
-import org.groundline.bank.numeric.TemplateSource.AnswerSource;
-import org.groundline.bank.numeric.TemplateSource.DecideSource;
-import org.groundline.bank.numeric.TemplateSource.MistakeSource;
-import org.groundline.bank.numeric.TemplateSource.StepSource;
 import org.groundline.bank.numeric.formula.Condition;
 import org.groundline.bank.numeric.formula.Expression;
 import org.groundline.bank.numeric.formula.Formula;
 import org.groundline.bank.numeric.formula.Scope;
+import org.groundline.bank.numeric.source.Faults;
+import org.groundline.bank.numeric.source.Formulas;
+import org.groundline.bank.numeric.source.Symbols;
+import org.groundline.bank.numeric.source.TemplateSource;
+import org.groundline.bank.numeric.source.TemplateSource.AnswerSource;
+import org.groundline.bank.numeric.source.TemplateSource.DecideSource;
+import org.groundline.bank.numeric.source.TemplateSource.MistakeSource;
+import org.groundline.bank.numeric.source.TemplateSource.StepSource;
+import org.groundline.bank.numeric.source.Wording;
 import org.groundline.measure.Unit;
 
 import java.util.ArrayList;

@@ -2,6 +2,7 @@ package org.groundline.bank.numeric;
 
 import org.groundline.bank.numeric.formula.Condition;
 import org.groundline.bank.numeric.formula.Expression;
+import org.groundline.bank.numeric.source.Faults;
 
 import java.util.List;
 import java.util.Set;

@@ -1,7 +1,8 @@
 package org.groundline.bank.numeric;
 
-import org.groundline.bank.numeric.TemplateSource.WorkedSource;
 import org.groundline.bank.numeric.formula.NoAnswer;
+import org.groundline.bank.numeric.source.Faults;
+import org.groundline.bank.numeric.source.TemplateSource.WorkedSource;
 import org.groundline.measure.DecimalConvention;
 import org.groundline.measure.Reading.Read;
 import org.groundline.measure.Reading.Unreadable;

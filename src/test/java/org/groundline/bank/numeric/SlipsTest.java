@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.groundline.bank.numeric.PosedNumber.MistakeRange;
+import org.groundline.bank.numeric.source.Faults;
 import org.groundline.measure.Rounding;
 import org.groundline.measure.Rounding.Side;
 import org.groundline.measure.Unit;

@@ -1,4 +1,4 @@
-package org.groundline.bank.numeric;
+package org.groundline.bank.numeric.source;
 
 import org.groundline.bank.numeric.formula.Expression;
 import org.groundline.bank.numeric.formula.Formula;
@@ -8,9 +8,9 @@ import org.groundline.measure.Unit;
 import java.util.Optional;
 
 /// Reads formulas whose values are to be in a unit.
-record Formulas(Faults faults) {
+public record Formulas(Faults faults) {
     /// The formula, or nothing after noting what is wrong with it.
-    Optional<Expression> inUnit(String at, String text, Scope scope, Unit unit) {
+    public Optional<Expression> inUnit(String at, String text, Scope scope, Unit unit) {
         Optional<Expression> formula = faults.noting(at, () -> Formula.read(text, scope));
         if (formula.isPresent() && !formula.get().dimension().equals(unit.dimension())) {
             faults.add(

@@ -1,4 +1,4 @@
-package org.groundline.bank.numeric;
+package org.groundline.bank.numeric.source;
 
 import org.groundline.bank.numeric.formula.FormulaFault;
 
@@ -8,15 +8,16 @@ import java.util.Optional;
 import java.util.function.Supplier;
 
 /// Collects what is wrong, so that an author sees all of it at once.
-final class Faults {
+public final class Faults {
     private final List<Fault> found = new ArrayList<>();
 
-    void add(String at, String problem, String remedy) {
+    /// Notes one more; its parts are those of a [Fault].
+    public void add(String at, String problem, String remedy) {
         found.add(new Fault(at, problem, remedy));
     }
 
     /// Returns what a formula's reader gives, or notes its fault.
-    <T> Optional<T> noting(String at, Supplier<T> reader) {
+    public <T> Optional<T> noting(String at, Supplier<T> reader) {
         try {
             return Optional.of(reader.get());
         } catch (FormulaFault fault) {
@@ -25,11 +26,13 @@ final class Faults {
         }
     }
 
-    boolean isEmpty() {
+    /// Whether nothing is wrong so far.
+    public boolean isEmpty() {
         return found.isEmpty();
     }
 
-    List<Fault> list() {
+    /// What is wrong so far, in the order in which it was found.
+    public List<Fault> list() {
         return List.copyOf(found);
     }
 }

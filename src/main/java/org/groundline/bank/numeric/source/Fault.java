@@ -1,4 +1,4 @@
-package org.groundline.bank.numeric;
+package org.groundline.bank.numeric.source;
 
 /// Why a template does not load.
 ///

@@ -1,4 +1,4 @@
-package org.groundline.bank.numeric;
+package org.groundline.bank.numeric.source;
 
 import static java.util.stream.Collectors.joining;
 
@@ -10,13 +10,13 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 
 /// Names and units as authors write them.
-final class Symbols {
+public final class Symbols {
     private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9_]{0,39}");
 
     private Symbols() {}
 
-    /// A name of a drawn value or a step.
-    static void checkName(String at, String name, Faults faults) {
+    /// Notes what is wrong with the name of a drawn value or a step.
+    public static void checkName(String at, String name, Faults faults) {
         if (!NAME.matcher(name).matches()) {
             faults.add(
                     at,
@@ -27,9 +27,9 @@ final class Symbols {
         }
     }
 
-    /// The unit with this symbol, a plain number where there is none, or nothing after noting that
-    /// it is unknown.
-    static Optional<Unit> unit(String at, Optional<String> symbol, Faults faults) {
+    /// The unit with this symbol, or nothing after noting that it is unknown. Without a symbol it
+    /// is the unit of plain numbers.
+    public static Optional<Unit> unit(String at, Optional<String> symbol, Faults faults) {
         Optional<Unit> unit =
                 symbol.isEmpty() ? Optional.of(Units.NUMBER) : Units.find(symbol.get());
         if (unit.isEmpty()) {

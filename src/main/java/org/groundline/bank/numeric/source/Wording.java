@@ -1,4 +1,4 @@
-package org.groundline.bank.numeric;
+package org.groundline.bank.numeric.source;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -11,13 +11,13 @@ import java.util.stream.Stream;
 /// A text with places for values, such as "You fly at {airspeed}", taken apart once.
 ///
 /// @param pieces plain text and names in turn: the first, third … are text
-record Wording(List<String> pieces) {
+public record Wording(List<String> pieces) {
     /// The name under which an explanation shows the answer.
-    static final String ANSWER = "answer";
+    public static final String ANSWER = "answer";
 
     private static final Pattern PLACE = Pattern.compile("\\{([^{}]*)}");
 
-    static Wording of(String text) {
+    private static Wording of(String text) {
         var pieces = new ArrayList<String>();
         var place = PLACE.matcher(text);
         int end = 0;
@@ -31,7 +31,7 @@ record Wording(List<String> pieces) {
     }
 
     /// Reads a text whose places may have the known names only.
-    static Wording of(String text, Set<String> known, String at, Faults faults) {
+    public static Wording of(String text, Set<String> known, String at, Faults faults) {
         var wording = of(text.strip());
         for (String name : wording.names()) {
             if (!known.contains(name)) {
@@ -51,7 +51,8 @@ record Wording(List<String> pieces) {
         return IntStream.range(0, pieces.size()).filter(i -> i % 2 == 0).mapToObj(pieces::get);
     }
 
-    List<String> names() {
+    /// The names of its places in their order; one may come twice.
+    public List<String> names() {
         var names = new ArrayList<String>();
         for (int i = 1; i < pieces.size(); i += 2) {
             names.add(pieces.get(i));
@@ -59,7 +60,8 @@ record Wording(List<String> pieces) {
         return names;
     }
 
-    String with(Map<String, String> values) {
+    /// The text with values in its places, by name.
+    public String with(Map<String, String> values) {
         var text = new StringBuilder();
         for (int i = 0; i < pieces.size(); i++) {
             String piece = pieces.get(i);

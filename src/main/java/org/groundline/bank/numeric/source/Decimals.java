@@ -1,17 +1,17 @@
-package org.groundline.bank.numeric;
+package org.groundline.bank.numeric.source;
 
 import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
 /// Decimals as authors write them.
-final class Decimals {
+public final class Decimals {
     private static final Pattern WRITTEN = Pattern.compile("-?\\d{1,12}(\\.\\d{1,12})?");
 
     private Decimals() {}
 
     /// A plain decimal number: no exponent, no unit, no groups.
-    static Optional<BigDecimal> find(String text) {
+    public static Optional<BigDecimal> find(String text) {
         String stripped = text.strip();
         return WRITTEN.matcher(stripped).matches()
                 ? Optional.of(new BigDecimal(stripped))
