@@ -1,5 +1,7 @@
 package org.groundline.bank.numeric;
 
+import org.groundline.bank.numeric.posed.Cause;
+import org.groundline.bank.numeric.posed.PosedOption;
 import org.groundline.bank.numeric.source.Wording;
 import org.groundline.measure.Rounding;
 import org.groundline.measure.Unit;

@@ -1,5 +1,6 @@
 package org.groundline.bank.numeric;
 
+import org.groundline.bank.numeric.posed.Cause;
 import org.groundline.bank.numeric.source.Decimals;
 import org.groundline.bank.numeric.source.Faults;
 import org.groundline.bank.numeric.source.Symbols;

@@ -1,6 +1,7 @@
 package org.groundline.bank.numeric;
 
 import org.groundline.bank.numeric.formula.Expression;
+import org.groundline.bank.numeric.posed.Cause;
 
 /// What a wrong idea computes instead of the answer.
 ///

@@ -1,6 +1,6 @@
 package org.groundline.bank.numeric;
 
-import org.groundline.bank.numeric.PosedNumber.MistakeRange;
+import org.groundline.bank.numeric.posed.PosedNumber.MistakeRange;
 import org.groundline.measure.Rounding;
 
 import java.util.ArrayList;

@@ -1,6 +1,11 @@
 package org.groundline.bank.numeric;
 
 import org.groundline.bank.numeric.formula.NoAnswer;
+import org.groundline.bank.numeric.posed.Cause;
+import org.groundline.bank.numeric.posed.ChoiceForm;
+import org.groundline.bank.numeric.posed.PosedChoice;
+import org.groundline.bank.numeric.posed.PosedNumber;
+import org.groundline.bank.numeric.posed.PosedTemplate;
 import org.groundline.bank.numeric.source.Faults;
 import org.groundline.bank.numeric.source.TemplateSource;
 import org.groundline.chance.SeededDraw;

@@ -5,6 +5,7 @@ import static java.util.stream.Collectors.toUnmodifiableSet;
 
 import org.groundline.bank.numeric.formula.Expression;
 import org.groundline.bank.numeric.formula.NoAnswer;
+import org.groundline.bank.numeric.posed.PosedPicture;
 import org.groundline.bank.numeric.source.Wording;
 import org.groundline.diagram.Diagram;
 import org.groundline.diagram.Situation;

@@ -1,5 +1,10 @@
 package org.groundline.bank.numeric;
 
+import org.groundline.bank.numeric.posed.PosedChoice;
+import org.groundline.bank.numeric.posed.PosedNumber;
+import org.groundline.bank.numeric.posed.PosedOption;
+import org.groundline.bank.numeric.posed.PosedTemplate;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

@@ -1,5 +1,6 @@
 package org.groundline.bank.numeric;
 
+import org.groundline.bank.numeric.posed.Cause;
 import org.groundline.measure.Unit;
 import org.groundline.measure.Units;
 

@@ -4,6 +4,7 @@ import org.groundline.bank.numeric.formula.Condition;
 import org.groundline.bank.numeric.formula.Expression;
 import org.groundline.bank.numeric.formula.Formula;
 import org.groundline.bank.numeric.formula.Scope;
+import org.groundline.bank.numeric.posed.Cause;
 import org.groundline.bank.numeric.source.Faults;
 import org.groundline.bank.numeric.source.Formulas;
 import org.groundline.bank.numeric.source.Symbols;

@@ -2,7 +2,11 @@ package org.groundline.bank.numeric;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import org.groundline.bank.numeric.PosedNumber.MistakeRange;
+import org.groundline.bank.numeric.posed.Cause;
+import org.groundline.bank.numeric.posed.ChoiceForm;
+import org.groundline.bank.numeric.posed.PosedNumber;
+import org.groundline.bank.numeric.posed.PosedNumber.MistakeRange;
+import org.groundline.bank.numeric.posed.PosedOption;
 import org.junit.jupiter.api.Test;
 
 import java.math.BigDecimal;

@@ -5,7 +5,10 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import org.groundline.bank.numeric.Checked.Sound;
-import org.groundline.bank.numeric.PosedNumber.MistakeRange;
+import org.groundline.bank.numeric.posed.Cause;
+import org.groundline.bank.numeric.posed.PosedNumber;
+import org.groundline.bank.numeric.posed.PosedNumber.MistakeRange;
+import org.groundline.bank.numeric.posed.PosedTemplate;
 import org.groundline.error.Refusal;
 import org.junit.jupiter.api.Test;
 

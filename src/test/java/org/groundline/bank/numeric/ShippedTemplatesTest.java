@@ -5,8 +5,13 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.groundline.bank.numeric.Checked.Faulty;
 import org.groundline.bank.numeric.Checked.Sound;
-import org.groundline.bank.numeric.PosedNumber.MistakeRange;
 import org.groundline.bank.numeric.ShippedTemplates.Shipped;
+import org.groundline.bank.numeric.posed.PosedChoice;
+import org.groundline.bank.numeric.posed.PosedNumber;
+import org.groundline.bank.numeric.posed.PosedNumber.MistakeRange;
+import org.groundline.bank.numeric.posed.PosedOption;
+import org.groundline.bank.numeric.posed.PosedPicture;
+import org.groundline.bank.numeric.posed.PosedTemplate;
 import org.groundline.bank.numeric.source.Faults;
 import org.groundline.bank.numeric.source.TemplateSource.AnswerSource;
 import org.groundline.bank.numeric.source.TemplateSource.DecideSource;

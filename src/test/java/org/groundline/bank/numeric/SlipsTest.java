@@ -3,7 +3,8 @@ package org.groundline.bank.numeric;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import org.groundline.bank.numeric.PosedNumber.MistakeRange;
+import org.groundline.bank.numeric.posed.Cause;
+import org.groundline.bank.numeric.posed.PosedNumber.MistakeRange;
 import org.groundline.bank.numeric.source.Faults;
 import org.groundline.measure.Rounding;
 import org.groundline.measure.Rounding.Side;

@@ -1,4 +1,4 @@
-package org.groundline.bank.numeric;
+package org.groundline.bank.numeric.posed;
 
 import org.groundline.diagram.Situation;
 

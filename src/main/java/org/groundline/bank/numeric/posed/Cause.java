@@ -1,4 +1,4 @@
-package org.groundline.bank.numeric;
+package org.groundline.bank.numeric.posed;
 
 /// What leads to a wrong number.
 public sealed interface Cause {

@@ -1,6 +1,6 @@
-package org.groundline.bank.numeric;
+package org.groundline.bank.numeric.posed;
 
-import org.groundline.bank.numeric.PosedNumber.MistakeRange;
+import org.groundline.bank.numeric.posed.PosedNumber.MistakeRange;
 import org.groundline.measure.Units;
 
 import java.math.BigDecimal;
@@ -12,7 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 
 /// A number to be chosen instead of typed: the key and what the template's own mistakes lead to.
-final class ChoiceForm {
+public final class ChoiceForm {
     private static final int FEWEST_WRONG = 2;
     private static final int MOST_WRONG = 3;
 
@@ -22,7 +22,7 @@ final class ChoiceForm {
 
     /// The options ascend, so that their order tells nothing; empty where fewer than two mistakes
     /// are apart for the values drawn.
-    static Optional<PosedChoice> of(PosedNumber posed) {
+    public static Optional<PosedChoice> of(PosedNumber posed) {
         var options = new ArrayList<Numbered>();
         options.add(
                 new Numbered(posed.answer(), new PosedOption.Right(print(posed, posed.answer()))));

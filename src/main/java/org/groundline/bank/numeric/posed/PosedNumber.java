@@ -1,4 +1,4 @@
-package org.groundline.bank.numeric;
+package org.groundline.bank.numeric.posed;
 
 import java.math.BigDecimal;
 import java.util.Collections;

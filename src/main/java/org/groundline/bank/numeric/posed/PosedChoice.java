@@ -1,4 +1,4 @@
-package org.groundline.bank.numeric;
+package org.groundline.bank.numeric.posed;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;

@@ -1,4 +1,4 @@
-package org.groundline.bank.numeric;
+package org.groundline.bank.numeric.posed;
 
 /// An option as posed: the right one, or one with the wrong idea that leads to it.
 public sealed interface PosedOption {
