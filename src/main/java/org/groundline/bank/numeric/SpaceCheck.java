@@ -1,5 +1,7 @@
 package org.groundline.bank.numeric;
 
+import org.groundline.bank.numeric.draw.Draw;
+import org.groundline.bank.numeric.draw.DrawSpace;
 import org.groundline.bank.numeric.formula.NoAnswer;
 import org.groundline.bank.numeric.source.Faults;
 import org.groundline.measure.Rounding;

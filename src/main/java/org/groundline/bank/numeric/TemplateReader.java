@@ -1,5 +1,7 @@
 package org.groundline.bank.numeric;
 
+import org.groundline.bank.numeric.draw.DrawReader;
+import org.groundline.bank.numeric.draw.DrawSpace;
 import org.groundline.bank.numeric.formula.Condition;
 import org.groundline.bank.numeric.formula.Expression;
 import org.groundline.bank.numeric.formula.Formula;

@@ -1,5 +1,6 @@
 package org.groundline.bank.numeric;
 
+import org.groundline.bank.numeric.draw.Given;
 import org.groundline.bank.numeric.formula.NoAnswer;
 import org.groundline.bank.numeric.source.Faults;
 import org.groundline.bank.numeric.source.TemplateSource.WorkedSource;

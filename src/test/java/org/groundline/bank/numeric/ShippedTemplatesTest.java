@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import org.groundline.bank.numeric.Checked.Faulty;
 import org.groundline.bank.numeric.Checked.Sound;
 import org.groundline.bank.numeric.ShippedTemplates.Shipped;
+import org.groundline.bank.numeric.draw.Given;
 import org.groundline.bank.numeric.posed.PosedChoice;
 import org.groundline.bank.numeric.posed.PosedNumber;
 import org.groundline.bank.numeric.posed.PosedNumber.MistakeRange;

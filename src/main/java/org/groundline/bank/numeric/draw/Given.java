@@ -1,4 +1,4 @@
-package org.groundline.bank.numeric;
+package org.groundline.bank.numeric.draw;
 
 import org.groundline.measure.DecimalConvention;
 import org.groundline.measure.Reading.Read;
@@ -17,9 +17,9 @@ import java.util.TreeSet;
 ///
 /// @param values in SI, in the order of the draws; empty where something is wrong
 /// @param problems what is wrong, by the name concerned
-record Given(Optional<List<Double>> values, List<Map.Entry<String, String>> problems) {
+public record Given(Optional<List<Double>> values, List<Map.Entry<String, String>> problems) {
     /// @param told the names of the draws that the stem or the drawing beside it tells
-    static Given read(Map<String, String> given, DrawSpace space, Set<String> told) {
+    public static Given read(Map<String, String> given, DrawSpace space, Set<String> told) {
         var problems = new ArrayList<Map.Entry<String, String>>();
         var values = new ArrayList<Double>();
         var unknown = new TreeSet<>(given.keySet());
@@ -47,7 +47,7 @@ record Given(Optional<List<Double>> values, List<Map.Entry<String, String>> prob
                 List.copyOf(problems));
     }
 
-    static double[] array(List<Double> values) {
+    public static double[] array(List<Double> values) {
         return values.stream().mapToDouble(Double::doubleValue).toArray();
     }
 }

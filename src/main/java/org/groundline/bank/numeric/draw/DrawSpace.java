@@ -1,4 +1,4 @@
-package org.groundline.bank.numeric;
+package org.groundline.bank.numeric.draw;
 
 import org.groundline.bank.numeric.formula.NoAnswer;
 import org.groundline.bank.numeric.formula.Scope;
@@ -14,14 +14,14 @@ import java.util.function.Consumer;
 /// is computed from others has one place only.
 ///
 /// @param dependents those of the draws that are computed, each after all that it needs
-record DrawSpace(List<Draw> draws, List<Draw.Dependent> dependents) {
-    static final int EXAMINED = 20_000;
-    static final long LARGEST = 10_000_000;
+public record DrawSpace(List<Draw> draws, List<Draw.Dependent> dependents) {
+    public static final int EXAMINED = 20_000;
+    public static final long LARGEST = 10_000_000;
 
     private static final long SAMPLING_SEED = 0;
 
     /// The number of combinations, or [#LARGEST] + 1 where there are more.
-    long size() {
+    public long size() {
         long size = 1;
         for (Draw draw : draws) {
             size = Math.min(LARGEST + 1, size * draw.count());
@@ -30,13 +30,13 @@ record DrawSpace(List<Draw> draws, List<Draw.Dependent> dependents) {
     }
 
     /// The drawn names, each in the place of its value.
-    Scope scope() {
+    public Scope scope() {
         Map<String, Dimension> names = new LinkedHashMap<>();
         draws.forEach(draw -> names.put(draw.name(), draw.unit().dimension()));
         return new Scope(names);
     }
 
-    int[] choose(SeededDraw draw) {
+    public int[] choose(SeededDraw draw) {
         int[] choice = new int[draws.size()];
         for (int i = 0; i < choice.length; i++) {
             choice[i] = draw.below(draws.get(i).count());
@@ -45,7 +45,7 @@ record DrawSpace(List<Draw> draws, List<Draw.Dependent> dependents) {
     }
 
     /// @throws NoAnswer if a computed value has none
-    double[] valuesOf(int[] choice) {
+    public double[] valuesOf(int[] choice) {
         double[] values = new double[choice.length];
         for (int i = 0; i < choice.length; i++) {
             if (draws.get(i) instanceof Draw.Chosen chosen) {
@@ -60,7 +60,7 @@ record DrawSpace(List<Draw> draws, List<Draw.Dependent> dependents) {
 
     /// Shows every combination once, or a sample that is always the same where there are more than
     /// [#EXAMINED].
-    void examine(Consumer<int[]> examiner) {
+    public void examine(Consumer<int[]> examiner) {
         long size = size();
         if (size <= EXAMINED) {
             for (long number = 0; number < size; number++) {

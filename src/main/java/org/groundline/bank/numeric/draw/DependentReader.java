@@ -1,6 +1,6 @@
-package org.groundline.bank.numeric;
+package org.groundline.bank.numeric.draw;
 
-import org.groundline.bank.numeric.Draw.Dependent;
+import org.groundline.bank.numeric.draw.Draw.Dependent;
 import org.groundline.bank.numeric.formula.Scope;
 import org.groundline.bank.numeric.source.Decimals;
 import org.groundline.bank.numeric.source.Faults;

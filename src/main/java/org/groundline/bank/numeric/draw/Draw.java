@@ -1,4 +1,4 @@
-package org.groundline.bank.numeric;
+package org.groundline.bank.numeric.draw;
 
 import org.groundline.bank.numeric.formula.Expression;
 import org.groundline.bank.numeric.formula.Formula;
@@ -10,7 +10,7 @@ import java.math.BigDecimal;
 import java.util.List;
 
 /// One drawn quantity: chosen by chance, or computed from others.
-sealed interface Draw {
+public sealed interface Draw {
     int GIVEN_DIGITS = 6;
 
     String name();

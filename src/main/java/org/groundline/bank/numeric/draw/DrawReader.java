@@ -1,7 +1,7 @@
-package org.groundline.bank.numeric;
+package org.groundline.bank.numeric.draw;
 
-import org.groundline.bank.numeric.Draw.Chosen;
-import org.groundline.bank.numeric.Draw.Dependent;
+import org.groundline.bank.numeric.draw.Draw.Chosen;
+import org.groundline.bank.numeric.draw.Draw.Dependent;
 import org.groundline.bank.numeric.source.Decimals;
 import org.groundline.bank.numeric.source.Faults;
 import org.groundline.bank.numeric.source.Symbols;
@@ -19,18 +19,18 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /// Reads the drawn values of a template.
-final class DrawReader {
+public final class DrawReader {
     static final int MOST_DRAWS = 40;
     static final int MOST_VALUES = 10_000;
 
     private final Faults faults;
 
-    DrawReader(Faults faults) {
+    public DrawReader(Faults faults) {
         this.faults = faults;
     }
 
     /// The drawn values, or nothing after noting what is wrong with one of them.
-    Optional<DrawSpace> read(Map<String, DrawSource> sources) {
+    public Optional<DrawSpace> read(Map<String, DrawSource> sources) {
         if (sources.isEmpty() || sources.size() > MOST_DRAWS) {
             faults.add(
                     "draw",
