@@ -1,5 +1,7 @@
 package org.groundline.bank.numeric;
 
+import org.groundline.bank.numeric.goal.Decision;
+import org.groundline.bank.numeric.goal.Key;
 import org.groundline.bank.numeric.source.Faults;
 
 /// What the goal of a template asks of all its cases together: it sees each that can be posed, and

@@ -1,5 +1,6 @@
 package org.groundline.bank.numeric;
 
+import org.groundline.bank.numeric.goal.Key;
 import org.groundline.bank.numeric.source.Faults;
 
 import java.util.List;

@@ -1,5 +1,9 @@
 package org.groundline.bank.numeric;
 
+import org.groundline.bank.numeric.goal.Interval;
+import org.groundline.bank.numeric.goal.Key;
+import org.groundline.bank.numeric.goal.Slips;
+import org.groundline.bank.numeric.goal.Tolerance;
 import org.groundline.bank.numeric.posed.PosedNumber.MistakeRange;
 import org.groundline.measure.Rounding;
 

@@ -2,6 +2,9 @@ package org.groundline.bank.numeric;
 
 import org.groundline.bank.numeric.draw.Given;
 import org.groundline.bank.numeric.formula.NoAnswer;
+import org.groundline.bank.numeric.goal.Decision;
+import org.groundline.bank.numeric.goal.Goal;
+import org.groundline.bank.numeric.goal.Key;
 import org.groundline.bank.numeric.posed.Cause;
 import org.groundline.bank.numeric.posed.ChoiceForm;
 import org.groundline.bank.numeric.posed.PosedChoice;

@@ -1,5 +1,6 @@
 package org.groundline.bank.numeric;
 
+import org.groundline.bank.numeric.goal.Decision;
 import org.groundline.bank.numeric.source.Faults;
 
 /// Whether each option is right often enough, so that none can be struck out unread.

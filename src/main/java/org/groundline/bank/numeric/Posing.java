@@ -1,5 +1,8 @@
 package org.groundline.bank.numeric;
 
+import org.groundline.bank.numeric.goal.Decision;
+import org.groundline.bank.numeric.goal.Interval;
+import org.groundline.bank.numeric.goal.Key;
 import org.groundline.bank.numeric.posed.PosedChoice;
 import org.groundline.bank.numeric.posed.PosedNumber;
 import org.groundline.bank.numeric.posed.PosedOption;

@@ -3,6 +3,8 @@ package org.groundline.bank.numeric;
 import org.groundline.bank.numeric.draw.Draw;
 import org.groundline.bank.numeric.formula.Condition;
 import org.groundline.bank.numeric.formula.Expression;
+import org.groundline.bank.numeric.goal.Decision;
+import org.groundline.bank.numeric.goal.Key;
 import org.groundline.bank.numeric.source.Faults;
 
 import java.util.List;

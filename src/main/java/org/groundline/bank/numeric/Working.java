@@ -4,6 +4,7 @@ import org.groundline.bank.numeric.formula.Condition;
 import org.groundline.bank.numeric.formula.Expression;
 import org.groundline.bank.numeric.formula.Formula;
 import org.groundline.bank.numeric.formula.NoAnswer;
+import org.groundline.bank.numeric.goal.Goal;
 import org.groundline.measure.Unit;
 
 import java.util.List;

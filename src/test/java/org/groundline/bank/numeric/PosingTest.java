@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import org.groundline.bank.numeric.Checked.Sound;
+import org.groundline.bank.numeric.goal.Tolerance;
 import org.groundline.bank.numeric.posed.Cause;
 import org.groundline.bank.numeric.posed.PosedNumber;
 import org.groundline.bank.numeric.posed.PosedNumber.MistakeRange;

@@ -3,6 +3,10 @@ package org.groundline.bank.numeric;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import org.groundline.bank.numeric.goal.Key;
+import org.groundline.bank.numeric.goal.Range;
+import org.groundline.bank.numeric.goal.Slips;
+import org.groundline.bank.numeric.goal.Tolerance;
 import org.groundline.bank.numeric.posed.Cause;
 import org.groundline.bank.numeric.posed.PosedNumber.MistakeRange;
 import org.groundline.bank.numeric.source.Faults;

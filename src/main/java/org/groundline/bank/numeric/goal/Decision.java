@@ -1,4 +1,4 @@
-package org.groundline.bank.numeric;
+package org.groundline.bank.numeric.goal;
 
 import org.groundline.bank.numeric.posed.Cause;
 import org.groundline.bank.numeric.posed.PosedOption;
@@ -14,7 +14,7 @@ import java.util.Map;
 ///
 /// @param bounds ascending, in `unit`
 /// @param options one more than bounds, from below the lowest to above the highest
-record Decision(
+public record Decision(
         Unit unit,
         Tolerance tolerance,
         Range range,
@@ -29,8 +29,8 @@ record Decision(
     private static final int DIGITS = 4;
 
     /// An option, and why one takes it wrongly.
-    record Choice(Wording text, Cause.Idea cause) {
-        PosedOption posed(boolean right, Map<String, String> drawn) {
+    public record Choice(Wording text, Cause.Idea cause) {
+        public PosedOption posed(boolean right, Map<String, String> drawn) {
             String words = text.with(drawn);
             return right ? new PosedOption.Right(words) : new PosedOption.Wrong(words, cause);
         }
@@ -48,7 +48,7 @@ record Decision(
     }
 
     /// The place of the option that is right for this value; a bound belongs to the option above.
-    int right(double value) {
+    public int right(double value) {
         int place = 0;
         while (place < bounds.size() && value >= bounds.get(place).doubleValue()) {
             place++;
@@ -57,7 +57,7 @@ record Decision(
     }
 
     /// The text of the option that is right for this value.
-    String option(double value, Map<String, String> drawn) {
+    public String option(double value, Map<String, String> drawn) {
         return options.get(right(value)).text().with(drawn);
     }
 

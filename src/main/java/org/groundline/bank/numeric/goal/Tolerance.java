@@ -1,4 +1,4 @@
-package org.groundline.bank.numeric;
+package org.groundline.bank.numeric.goal;
 
 /// How far from the unrounded value an answer may lie.
 ///
@@ -8,8 +8,8 @@ package org.groundline.bank.numeric;
 /// @param relative a share of the value, or zero
 /// @param absolute an amount in the answer's unit, or zero
 /// @param halfDigit half the step to which the answer is rounded
-record Tolerance(double relative, double absolute, double halfDigit) {
-    double of(double value) {
+public record Tolerance(double relative, double absolute, double halfDigit) {
+    public double of(double value) {
         return Math.max(halfDigit, Math.max(absolute, relative * Math.abs(value)));
     }
 }

@@ -1,4 +1,4 @@
-package org.groundline.bank.numeric;
+package org.groundline.bank.numeric.goal;
 
 import org.groundline.bank.numeric.posed.Cause;
 import org.groundline.measure.Unit;
@@ -10,7 +10,7 @@ import java.util.stream.Stream;
 
 /// The slips that anybody may make at a number in some unit: the right value in another unit, or
 /// off by a power of ten. Worked out once for a template, as items are posed by the thousand.
-record Slips(List<Slips.InUnit> units, List<Slips.OfTen> powers) {
+public record Slips(List<Slips.InUnit> units, List<Slips.OfTen> powers) {
     /// The units that people who fly free use for one another, whatever the dimension.
     private static final List<Unit> IN_USE =
             Stream.of(
@@ -22,7 +22,7 @@ record Slips(List<Slips.InUnit> units, List<Slips.OfTen> powers) {
     private static final List<Integer> EXPONENTS = List.of(1, 2, 3, -1, -2, -3);
 
     /// The value in another unit is value × factor + shift.
-    record InUnit(Cause cause, double factor, double shift) {
+    public record InUnit(Cause cause, double factor, double shift) {
         private static InUnit of(Unit asked, Unit other) {
             double zero = other.fromSi(asked.toSi(0));
             double one = asked.convert(BigDecimal.ONE, other).doubleValue();
@@ -30,19 +30,19 @@ record Slips(List<Slips.InUnit> units, List<Slips.OfTen> powers) {
                     new Cause.OtherUnit(other.symbol(), asked.symbol()), one - zero, zero);
         }
 
-        double of(double value) {
+        public double of(double value) {
             return value * factor + shift;
         }
     }
 
     /// The value × 10 to the exponent.
-    record OfTen(Cause cause, int exponent, double factor) {
+    public record OfTen(Cause cause, int exponent, double factor) {
         private static OfTen of(int exponent) {
             return new OfTen(new Cause.PowerOfTen(exponent), exponent, Math.pow(10, exponent));
         }
     }
 
-    static Slips at(Unit asked) {
+    public static Slips at(Unit asked) {
         return new Slips(
                 IN_USE.stream()
                         .filter(u -> u.dimension().equals(asked.dimension()) && !u.equals(asked))
@@ -51,7 +51,7 @@ record Slips(List<Slips.InUnit> units, List<Slips.OfTen> powers) {
                 EXPONENTS.stream().map(OfTen::of).toList());
     }
 
-    List<Cause> causes() {
+    public List<Cause> causes() {
         return Stream.concat(units.stream().map(InUnit::cause), powers.stream().map(OfTen::cause))
                 .toList();
     }

@@ -1,17 +1,17 @@
-package org.groundline.bank.numeric;
+package org.groundline.bank.numeric.goal;
 
 import org.groundline.measure.Rounding;
 
 import java.math.BigDecimal;
 
 /// All values from `lowest` to `highest`, both included.
-record Interval(BigDecimal lowest, BigDecimal highest) {
-    static Interval of(double lowest, double highest) {
+public record Interval(BigDecimal lowest, BigDecimal highest) {
+    public static Interval of(double lowest, double highest) {
         return new Interval(Rounding.trusted(lowest), Rounding.trusted(highest));
     }
 
     /// This interval, grown to hold the value.
-    Interval with(BigDecimal value) {
+    public Interval with(BigDecimal value) {
         return new Interval(lowest.min(value), highest.max(value));
     }
 }

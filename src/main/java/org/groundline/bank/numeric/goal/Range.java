@@ -1,4 +1,4 @@
-package org.groundline.bank.numeric;
+package org.groundline.bank.numeric.goal;
 
 import org.groundline.bank.numeric.source.Decimals;
 import org.groundline.bank.numeric.source.Faults;
@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Optional;
 
 /// The values that are plausible, both ends included.
-record Range(double least, double most) {
+public record Range(double least, double most) {
     static Optional<Range> read(String at, List<String> ends, Faults faults) {
         List<BigDecimal> range = ends.stream().flatMap(end -> Decimals.find(end).stream()).toList();
         if (ends.size() != 2 || range.size() != 2 || range.get(0).compareTo(range.get(1)) >= 0) {
@@ -22,7 +22,7 @@ record Range(double least, double most) {
                 new Range(range.getFirst().doubleValue(), range.getLast().doubleValue()));
     }
 
-    boolean holds(double value) {
+    public boolean holds(double value) {
         return value >= least && value <= most;
     }
 }

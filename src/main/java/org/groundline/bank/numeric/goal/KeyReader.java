@@ -1,4 +1,4 @@
-package org.groundline.bank.numeric;
+package org.groundline.bank.numeric.goal;
 
 import org.groundline.bank.numeric.source.Decimals;
 import org.groundline.bank.numeric.source.Faults;
@@ -15,7 +15,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 
 /// Reads how a template's answer is printed and compared.
-final class KeyReader {
+public final class KeyReader {
     private static final Pattern PERCENT = Pattern.compile("(?<share>[0-9.]+) ?%");
     private static final String NO_SIGN = "none";
     private static final double WIDEST = 0.2;
@@ -27,11 +27,11 @@ final class KeyReader {
 
     private final Faults faults;
 
-    KeyReader(Faults faults) {
+    public KeyReader(Faults faults) {
         this.faults = faults;
     }
 
-    Optional<Key> read(AnswerSource source) {
+    public Optional<Key> read(AnswerSource source) {
         Optional<Unit> unit = Symbols.unit("answer.unit", source.unit(), faults);
         Optional<Rounding> rounding = rounding(source);
         Optional<Range> range = Range.read("answer.between", source.between(), faults);

@@ -1,11 +1,11 @@
-package org.groundline.bank.numeric;
+package org.groundline.bank.numeric.goal;
 
 import org.groundline.measure.Unit;
 
 import java.math.BigDecimal;
 
 /// What the value of a template's formula is for; all values are in `unit`.
-sealed interface Goal permits Key, Decision {
+public sealed interface Goal permits Key, Decision {
     /// Its place in the template.
     String at();
 

@@ -1,4 +1,4 @@
-package org.groundline.bank.numeric;
+package org.groundline.bank.numeric.goal;
 
 import org.groundline.measure.Rounding;
 import org.groundline.measure.Rounding.Side;
@@ -10,14 +10,14 @@ import java.math.BigDecimal;
 ///
 /// @param signed whether a typed minus counts
 /// @param slips those that are looked for in a wrong answer
-record Key(
+public record Key(
         Unit unit, Rounding rounding, Tolerance tolerance, Range range, boolean signed, Slips slips)
         implements Goal {
     static final String AT = "answer";
 
     private static final int UNROUNDED_DIGITS = 5;
 
-    Key(Unit unit, Rounding rounding, Tolerance tolerance, Range range, boolean signed) {
+    public Key(Unit unit, Rounding rounding, Tolerance tolerance, Range range, boolean signed) {
         this(unit, rounding, tolerance, range, signed, Slips.at(unit));
     }
 
@@ -42,7 +42,7 @@ record Key(
     ///
     /// Rounded down (a distance that can be reached) too much is unsafe, rounded up (a height that
     /// is needed) too little.
-    Interval accepted(double value) {
+    public Interval accepted(double value) {
         double full = tolerance.of(value);
         double below = rounding.side() == Side.UP ? full / 2 : full;
         double above = rounding.side() == Side.DOWN ? full / 2 : full;

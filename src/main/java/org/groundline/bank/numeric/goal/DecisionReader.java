@@ -1,4 +1,4 @@
-package org.groundline.bank.numeric;
+package org.groundline.bank.numeric.goal;
 
 import org.groundline.bank.numeric.posed.Cause;
 import org.groundline.bank.numeric.source.Decimals;
@@ -16,18 +16,18 @@ import java.util.Optional;
 import java.util.Set;
 
 /// Reads how a template's value decides between its options.
-final class DecisionReader {
+public final class DecisionReader {
     private static final int FEWEST = 3;
     private static final int MOST = 4;
 
     private final Faults faults;
 
-    DecisionReader(Faults faults) {
+    public DecisionReader(Faults faults) {
         this.faults = faults;
     }
 
     /// @param drawn the names that an option may show: a step would give the answer away
-    Optional<Decision> read(DecideSource source, Set<String> drawn) {
+    public Optional<Decision> read(DecideSource source, Set<String> drawn) {
         Optional<Unit> unit = Symbols.unit("decide.unit", source.unit(), faults);
         Optional<Tolerance> tolerance = tolerance(source.tolerance());
         Optional<Range> range = Range.read("decide.between", source.between(), faults);
