@@ -4,6 +4,7 @@ import org.groundline.bank.numeric.draw.Draw;
 import org.groundline.bank.numeric.draw.DrawSpace;
 import org.groundline.bank.numeric.formula.NoAnswer;
 import org.groundline.bank.numeric.goal.Goal;
+import org.groundline.bank.numeric.picture.Picture;
 import org.groundline.bank.numeric.posed.PosedPicture;
 import org.groundline.bank.numeric.source.Wording;
 

@@ -9,6 +9,8 @@ import org.groundline.bank.numeric.formula.Scope;
 import org.groundline.bank.numeric.goal.DecisionReader;
 import org.groundline.bank.numeric.goal.Goal;
 import org.groundline.bank.numeric.goal.KeyReader;
+import org.groundline.bank.numeric.picture.Picture;
+import org.groundline.bank.numeric.picture.PictureReader;
 import org.groundline.bank.numeric.posed.Cause;
 import org.groundline.bank.numeric.source.Faults;
 import org.groundline.bank.numeric.source.Formulas;

@@ -1,4 +1,4 @@
-package org.groundline.bank.numeric;
+package org.groundline.bank.numeric.picture;
 
 import static java.util.stream.Collectors.toUnmodifiableSet;
 
@@ -21,7 +21,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /// Reads the drawing of a template.
-final class PictureReader {
+public final class PictureReader {
     private static final String AT = "diagram";
     private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9_]*");
 
@@ -31,14 +31,14 @@ final class PictureReader {
 
     /// @param drawn the drawn values
     /// @param all these, the steps and the answer
-    PictureReader(Scope drawn, Scope all, Faults faults) {
+    public PictureReader(Scope drawn, Scope all, Faults faults) {
         this.drawn = drawn;
         this.all = all;
         this.faults = faults;
     }
 
     /// The drawing, or nothing after noting a fault.
-    Optional<Picture> read(DiagramSource source) {
+    public Optional<Picture> read(DiagramSource source) {
         Optional<Diagram> diagram = Diagrams.find(source.kind());
         if (diagram.isEmpty()) {
             var kinds = Diagrams.list().stream().map(Diagram::name).toList();

@@ -1,4 +1,4 @@
-package org.groundline.bank.numeric;
+package org.groundline.bank.numeric.picture;
 
 import static java.util.stream.Collectors.toMap;
 import static java.util.stream.Collectors.toUnmodifiableSet;
@@ -23,13 +23,13 @@ import java.util.stream.Stream;
 ///
 /// @param asked the name of the value that is the answer; empty where the answer is not in it
 /// @param labels the names of the values that are told
-record Picture(
+public record Picture(
         Diagram diagram,
         List<Picture.Part> parts,
         Optional<String> asked,
         Set<String> labels,
         boolean inStem) {
-    Picture {
+    public Picture {
         parts = List.copyOf(parts);
         labels = Set.copyOf(labels);
     }
@@ -43,7 +43,7 @@ record Picture(
     record Part(String name, Expression formula, Optional<Set<String>> told, String textOf) {}
 
     /// The drawn values that the stem's drawing tells.
-    Set<String> toldInStem() {
+    public Set<String> toldInStem() {
         return partsInStem()
                 .flatMap(part -> part.told().stream())
                 .flatMap(Collection::stream)
@@ -54,7 +54,7 @@ record Picture(
     ///
     /// @param values the drawn values, the steps and the answer, in SI
     /// @throws NoAnswer if they cannot be drawn
-    Map<String, Double> valuesOf(double[] values) {
+    public Map<String, Double> valuesOf(double[] values) {
         Map<String, Double> drawing = new HashMap<>();
         try {
             parts.forEach(part -> drawing.put(part.name(), part.formula().value(values)));
@@ -66,7 +66,7 @@ record Picture(
     }
 
     /// @param texts how the drawn values, the steps and the answer are printed, by name
-    PosedPicture posed(double[] values, Map<String, String> texts) {
+    public PosedPicture posed(double[] values, Map<String, String> texts) {
         var solution = new Situation(valuesOf(values), printed(texts), labels, asking());
         return new PosedPicture(
                 diagram.name(), inStem ? Optional.of(stem(solution)) : Optional.empty(), solution);
