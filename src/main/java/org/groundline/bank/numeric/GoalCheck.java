@@ -3,6 +3,8 @@ package org.groundline.bank.numeric;
 import org.groundline.bank.numeric.goal.Decision;
 import org.groundline.bank.numeric.goal.Key;
 import org.groundline.bank.numeric.source.Faults;
+import org.groundline.bank.numeric.working.Instance;
+import org.groundline.bank.numeric.working.Working;
 
 /// What the goal of a template asks of all its cases together: it sees each that can be posed, and
 /// then reports.

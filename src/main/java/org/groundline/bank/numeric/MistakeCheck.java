@@ -2,6 +2,9 @@ package org.groundline.bank.numeric;
 
 import org.groundline.bank.numeric.goal.Key;
 import org.groundline.bank.numeric.source.Faults;
+import org.groundline.bank.numeric.working.Instance;
+import org.groundline.bank.numeric.working.Mistake;
+import org.groundline.bank.numeric.working.MistakeRanges;
 
 import java.util.List;
 

@@ -2,6 +2,7 @@ package org.groundline.bank.numeric;
 
 import org.groundline.bank.numeric.goal.Decision;
 import org.groundline.bank.numeric.source.Faults;
+import org.groundline.bank.numeric.working.Instance;
 
 /// Whether each option is right often enough, so that none can be struck out unread.
 final class OptionCheck implements GoalCheck {

@@ -4,6 +4,8 @@ import org.groundline.bank.numeric.draw.Draw;
 import org.groundline.bank.numeric.draw.DrawSpace;
 import org.groundline.bank.numeric.formula.NoAnswer;
 import org.groundline.bank.numeric.source.Faults;
+import org.groundline.bank.numeric.working.Instance;
+import org.groundline.bank.numeric.working.Parts;
 import org.groundline.measure.Rounding;
 
 import java.util.HashSet;

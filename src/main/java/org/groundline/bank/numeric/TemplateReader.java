@@ -21,6 +21,10 @@ import org.groundline.bank.numeric.source.TemplateSource.DecideSource;
 import org.groundline.bank.numeric.source.TemplateSource.MistakeSource;
 import org.groundline.bank.numeric.source.TemplateSource.StepSource;
 import org.groundline.bank.numeric.source.Wording;
+import org.groundline.bank.numeric.working.Mistake;
+import org.groundline.bank.numeric.working.Parts;
+import org.groundline.bank.numeric.working.Step;
+import org.groundline.bank.numeric.working.Working;
 import org.groundline.measure.Unit;
 
 import java.util.ArrayList;

@@ -6,6 +6,10 @@ import org.groundline.bank.numeric.formula.Expression;
 import org.groundline.bank.numeric.goal.Decision;
 import org.groundline.bank.numeric.goal.Key;
 import org.groundline.bank.numeric.source.Faults;
+import org.groundline.bank.numeric.working.Mistake;
+import org.groundline.bank.numeric.working.Parts;
+import org.groundline.bank.numeric.working.Step;
+import org.groundline.bank.numeric.working.Working;
 
 import java.util.List;
 import java.util.Set;

@@ -4,6 +4,7 @@ import org.groundline.bank.numeric.draw.Given;
 import org.groundline.bank.numeric.formula.NoAnswer;
 import org.groundline.bank.numeric.source.Faults;
 import org.groundline.bank.numeric.source.TemplateSource.WorkedSource;
+import org.groundline.bank.numeric.working.Parts;
 import org.groundline.measure.DecimalConvention;
 import org.groundline.measure.Reading.Read;
 import org.groundline.measure.Reading.Unreadable;

@@ -10,6 +10,7 @@ import org.groundline.bank.numeric.posed.Cause;
 import org.groundline.bank.numeric.posed.PosedNumber;
 import org.groundline.bank.numeric.posed.PosedNumber.MistakeRange;
 import org.groundline.bank.numeric.posed.PosedTemplate;
+import org.groundline.bank.numeric.working.MistakeRanges;
 import org.groundline.error.Refusal;
 import org.junit.jupiter.api.Test;
 

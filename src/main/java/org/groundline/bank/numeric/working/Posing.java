@@ -1,4 +1,4 @@
-package org.groundline.bank.numeric;
+package org.groundline.bank.numeric.working;
 
 import org.groundline.bank.numeric.goal.Decision;
 import org.groundline.bank.numeric.goal.Interval;
@@ -13,8 +13,8 @@ import java.util.List;
 import java.util.Map;
 
 /// Puts a computed case of a template into words and intervals.
-record Posing(Parts parts) {
-    PosedTemplate pose(int[] choice, Instance instance) {
+public record Posing(Parts parts) {
+    public PosedTemplate pose(int[] choice, Instance instance) {
         Map<String, String> drawn = parts.printed(choice, instance);
         return switch (parts.goal()) {
             case Key key -> number(drawn, instance, key);

@@ -1,11 +1,11 @@
-package org.groundline.bank.numeric;
+package org.groundline.bank.numeric.working;
 
 import org.groundline.bank.numeric.formula.Expression;
 import org.groundline.measure.Rounding;
 import org.groundline.measure.Unit;
 
 /// One line of the worked solution.
-record Step(String name, String text, Expression formula, Unit unit) {
+public record Step(String name, String text, Expression formula, Unit unit) {
     private static final int DIGITS = 4;
 
     String printed(double si) {

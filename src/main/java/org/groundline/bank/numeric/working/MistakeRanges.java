@@ -1,4 +1,4 @@
-package org.groundline.bank.numeric;
+package org.groundline.bank.numeric.working;
 
 import org.groundline.bank.numeric.goal.Interval;
 import org.groundline.bank.numeric.goal.Key;
@@ -11,9 +11,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /// Which typed answers point to which mistake, for one case of a template.
-final class MistakeRanges {
+public final class MistakeRanges {
     /// A mistake nearer to the key than this many tolerances is none for these values.
-    static final double APART = 3;
+    public static final double APART = 3;
 
     private static final int SLIP_DIGITS = 4;
     private static final int NO_STEP = 0;
@@ -39,13 +39,13 @@ final class MistakeRanges {
         this.apart = APART * key.tolerance().of(answer);
     }
 
-    static boolean isApart(double mistake, double answer, Tolerance tolerance) {
+    public static boolean isApart(double mistake, double answer, Tolerance tolerance) {
         return Math.abs(mistake - answer) >= APART * tolerance.of(answer);
     }
 
     /// The mistakes that these values tell apart from the key, and from each other by one
     /// tolerance; then the slips.
-    static List<MistakeRange> of(
+    public static List<MistakeRange> of(
             Instance instance, List<Mistake> mistakes, Key key, Interval accepted) {
         var all = new MistakeRanges(key, instance.answer(), accepted);
         all.addMistakes(instance, mistakes);

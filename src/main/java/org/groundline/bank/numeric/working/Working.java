@@ -1,4 +1,4 @@
-package org.groundline.bank.numeric;
+package org.groundline.bank.numeric.working;
 
 import org.groundline.bank.numeric.formula.Condition;
 import org.groundline.bank.numeric.formula.Expression;
@@ -14,7 +14,7 @@ import java.util.Optional;
 ///
 /// @param drawn how many values are drawn; those of the steps follow them
 /// @param goal what the answer is for; it and the mistakes are in its unit
-record Working(
+public record Working(
         int drawn,
         Optional<Condition> where,
         List<Step> steps,
@@ -24,7 +24,7 @@ record Working(
     /// Whether the condition allows these drawn values.
     ///
     /// @throws NoAnswer if theory refuses them
-    boolean allows(double[] values) {
+    public boolean allows(double[] values) {
         try {
             return where.isEmpty() || where.get().holds(values);
         } catch (IllegalArgumentException refused) {
@@ -35,7 +35,7 @@ record Working(
     /// Computes everything for drawn values (SI).
     ///
     /// @throws NoAnswer if a formula has no finite value for them
-    Instance solve(double[] drawnValues) {
+    public Instance solve(double[] drawnValues) {
         double[] values = new double[drawn + steps.size()];
         System.arraycopy(drawnValues, 0, values, 0, drawn);
         for (int i = 0; i < steps.size(); i++) {

@@ -1,4 +1,4 @@
-package org.groundline.bank.numeric;
+package org.groundline.bank.numeric.working;
 
 import org.groundline.bank.numeric.draw.Draw;
 import org.groundline.bank.numeric.draw.DrawSpace;
@@ -20,7 +20,7 @@ import java.util.Set;
 ///
 /// @param told the drawn values that the stem or the drawing beside it tells: all but those that
 ///   only feed other draws
-record Parts(
+public record Parts(
         String id,
         Wording stem,
         Wording explain,
@@ -28,7 +28,7 @@ record Parts(
         Working working,
         Optional<Picture> picture,
         Set<String> told) {
-    static Parts of(
+    public static Parts of(
             String id,
             Wording stem,
             Wording explain,
@@ -40,11 +40,11 @@ record Parts(
         return new Parts(id, stem, explain, space, working, picture, Set.copyOf(told));
     }
 
-    Goal goal() {
+    public Goal goal() {
         return working.goal();
     }
 
-    boolean tells(Draw draw) {
+    public boolean tells(Draw draw) {
         return told.contains(draw.name());
     }
 
@@ -59,7 +59,7 @@ record Parts(
     }
 
     /// What was chosen by chance, as printed, by name; all other values follow from it.
-    Map<String, String> chosen(int[] choice) {
+    public Map<String, String> chosen(int[] choice) {
         var printed = new LinkedHashMap<String, String>();
         for (int i = 0; i < choice.length; i++) {
             if (space.draws().get(i) instanceof Draw.Chosen draw) {
@@ -70,7 +70,7 @@ record Parts(
     }
 
     /// Told values that need not be among those of the draws, as they would be printed.
-    Map<String, String> printed(Instance instance) {
+    public Map<String, String> printed(Instance instance) {
         var printed = new LinkedHashMap<String, String>();
         for (int i = 0; i < space.draws().size(); i++) {
             var draw = space.draws().get(i);
@@ -82,7 +82,7 @@ record Parts(
     }
 
     /// The worked solution, line by line.
-    List<String> solution(Instance instance) {
+    public List<String> solution(Instance instance) {
         var lines = new ArrayList<String>();
         for (int i = 0; i < working.steps().size(); i++) {
             lines.add(working.steps().get(i).line(instance.value(working.drawn() + i)));
@@ -103,7 +103,7 @@ record Parts(
     /// Computes everything for drawn values (SI).
     ///
     /// @throws NoAnswer if a formula has no finite value for them, or the drawing refuses them
-    Instance solve(double[] drawnValues) {
+    public Instance solve(double[] drawnValues) {
         Instance instance = working.solve(drawnValues);
         picture.ifPresent(p -> p.valuesOf(allValues(instance)));
         return instance;
