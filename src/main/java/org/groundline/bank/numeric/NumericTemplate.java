@@ -1,5 +1,7 @@
 package org.groundline.bank.numeric;
 
+import org.groundline.bank.numeric.check.SpaceCheck;
+import org.groundline.bank.numeric.check.WorkedCheck;
 import org.groundline.bank.numeric.draw.Given;
 import org.groundline.bank.numeric.formula.NoAnswer;
 import org.groundline.bank.numeric.goal.Decision;

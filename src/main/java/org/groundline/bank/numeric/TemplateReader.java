@@ -1,5 +1,6 @@
 package org.groundline.bank.numeric;
 
+import org.groundline.bank.numeric.check.ToldCheck;
 import org.groundline.bank.numeric.draw.DrawReader;
 import org.groundline.bank.numeric.draw.DrawSpace;
 import org.groundline.bank.numeric.formula.Condition;

@@ -1,4 +1,4 @@
-package org.groundline.bank.numeric;
+package org.groundline.bank.numeric.check;
 
 import org.groundline.bank.numeric.draw.Given;
 import org.groundline.bank.numeric.formula.NoAnswer;
@@ -15,8 +15,8 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /// Recomputes the worked examples of a template.
-record WorkedCheck(Parts parts, Faults faults) {
-    void check(List<WorkedSource> examples) {
+public record WorkedCheck(Parts parts, Faults faults) {
+    public void check(List<WorkedSource> examples) {
         if (examples.isEmpty()) {
             faults.add("worked", "there is no worked example", "add one with its source");
         }

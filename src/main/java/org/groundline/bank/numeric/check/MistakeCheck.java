@@ -1,4 +1,4 @@
-package org.groundline.bank.numeric;
+package org.groundline.bank.numeric.check;
 
 import org.groundline.bank.numeric.goal.Key;
 import org.groundline.bank.numeric.source.Faults;

@@ -1,4 +1,4 @@
-package org.groundline.bank.numeric;
+package org.groundline.bank.numeric.check;
 
 import org.groundline.bank.numeric.draw.Draw;
 import org.groundline.bank.numeric.draw.DrawSpace;
@@ -15,7 +15,7 @@ import java.util.stream.IntStream;
 
 /// Examines the drawn values of a template: is there an answer for all of them, a plausible one,
 /// and does it keep what its goal asks?
-final class SpaceCheck {
+public final class SpaceCheck {
     static final int FEWEST = 50;
 
     private final Parts parts;
@@ -27,7 +27,7 @@ final class SpaceCheck {
     private int rejected;
     private int unclear;
 
-    SpaceCheck(Parts parts, Faults faults) {
+    public SpaceCheck(Parts parts, Faults faults) {
         this.parts = parts;
         this.faults = faults;
         this.goal = GoalCheck.of(parts.working());
@@ -36,7 +36,7 @@ final class SpaceCheck {
                 IntStream.range(0, draws.size()).filter(i -> parts.tells(draws.get(i))).toArray();
     }
 
-    void check() {
+    public void check() {
         if (parts.space().size() > DrawSpace.LARGEST) {
             faults.add(
                     "draw",

@@ -1,4 +1,4 @@
-package org.groundline.bank.numeric;
+package org.groundline.bank.numeric.check;
 
 import org.groundline.bank.numeric.draw.Draw;
 import org.groundline.bank.numeric.formula.Condition;
@@ -18,8 +18,8 @@ import java.util.stream.Stream;
 
 /// Whether the stem tells every drawn value that a student needs: all but those that only feed
 /// other draws, such as the share of what can be reached at which a field lies.
-record ToldCheck(Parts parts, Faults faults) {
-    void check() {
+public record ToldCheck(Parts parts, Faults faults) {
+    public void check() {
         Set<String> shown = shown().collect(Collectors.toSet());
         Set<String> feeding = feeding().collect(Collectors.toSet());
         for (Draw draw : parts.space().draws()) {
