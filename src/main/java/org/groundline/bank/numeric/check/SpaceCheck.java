@@ -27,6 +27,7 @@ public final class SpaceCheck {
     private int rejected;
     private int unclear;
 
+    /// @param faults takes what the examination finds
     public SpaceCheck(Parts parts, Faults faults) {
         this.parts = parts;
         this.faults = faults;
@@ -36,6 +37,7 @@ public final class SpaceCheck {
                 IntStream.range(0, draws.size()).filter(i -> parts.tells(draws.get(i))).toArray();
     }
 
+    /// Examines all combinations, or a sample where there are too many, and notes what it finds.
     public void check() {
         if (parts.space().size() > DrawSpace.LARGEST) {
             faults.add(

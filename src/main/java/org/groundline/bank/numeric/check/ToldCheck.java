@@ -19,6 +19,7 @@ import java.util.stream.Stream;
 /// Whether the stem tells every drawn value that a student needs: all but those that only feed
 /// other draws, such as the share of what can be reached at which a field lies.
 public record ToldCheck(Parts parts, Faults faults) {
+    /// Notes each drawn value that is needed and not told.
     public void check() {
         Set<String> shown = shown().collect(Collectors.toSet());
         Set<String> feeding = feeding().collect(Collectors.toSet());

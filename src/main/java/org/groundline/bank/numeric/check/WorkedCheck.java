@@ -16,6 +16,7 @@ import java.util.OptionalDouble;
 
 /// Recomputes the worked examples of a template.
 public record WorkedCheck(Parts parts, Faults faults) {
+    /// Notes each example that is incomplete or does not come out; there must be at least one.
     public void check(List<WorkedSource> examples) {
         if (examples.isEmpty()) {
             faults.add("worked", "there is no worked example", "add one with its source");

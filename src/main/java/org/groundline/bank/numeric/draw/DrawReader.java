@@ -25,6 +25,7 @@ public final class DrawReader {
 
     private final Faults faults;
 
+    /// @param faults takes what is wrong with them
     public DrawReader(Faults faults) {
         this.faults = faults;
     }

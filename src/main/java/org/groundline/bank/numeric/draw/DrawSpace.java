@@ -15,7 +15,10 @@ import java.util.function.Consumer;
 ///
 /// @param dependents those of the draws that are computed, each after all that it needs
 public record DrawSpace(List<Draw> draws, List<Draw.Dependent> dependents) {
+    /// How many combinations are examined at most; of more than these, a sample is.
     public static final int EXAMINED = 20_000;
+
+    /// A template that can draw more combinations than this does not load.
     public static final long LARGEST = 10_000_000;
 
     private static final long SAMPLING_SEED = 0;
@@ -36,6 +39,7 @@ public record DrawSpace(List<Draw> draws, List<Draw.Dependent> dependents) {
         return new Scope(names);
     }
 
+    /// Chooses one of the combinations; the same draw chooses the same.
     public int[] choose(SeededDraw draw) {
         int[] choice = new int[draws.size()];
         for (int i = 0; i < choice.length; i++) {

@@ -47,6 +47,7 @@ public record Given(Optional<List<Double>> values, List<Map.Entry<String, String
                 List.copyOf(problems));
     }
 
+    /// The values as formulas take them.
     public static double[] array(List<Double> values) {
         return values.stream().mapToDouble(Double::doubleValue).toArray();
     }

@@ -30,6 +30,7 @@ public record Decision(
 
     /// An option, and why one takes it wrongly.
     public record Choice(Wording text, Cause.Idea cause) {
+        /// The option as shown: right, or with the wrong idea behind it.
         public PosedOption posed(boolean right, Map<String, String> drawn) {
             String words = text.with(drawn);
             return right ? new PosedOption.Right(words) : new PosedOption.Wrong(words, cause);

@@ -22,6 +22,7 @@ public final class DecisionReader {
 
     private final Faults faults;
 
+    /// @param faults takes what is wrong with the decision
     public DecisionReader(Faults faults) {
         this.faults = faults;
     }

@@ -6,6 +6,7 @@ import java.math.BigDecimal;
 
 /// All values from `lowest` to `highest`, both included.
 public record Interval(BigDecimal lowest, BigDecimal highest) {
+    /// The bounds as decimals, without the noise of binary fractions.
     public static Interval of(double lowest, double highest) {
         return new Interval(Rounding.trusted(lowest), Rounding.trusted(highest));
     }

@@ -17,6 +17,7 @@ public record Key(
 
     private static final int UNROUNDED_DIGITS = 5;
 
+    /// A key that looks for all slips which its unit allows.
     public Key(Unit unit, Rounding rounding, Tolerance tolerance, Range range, boolean signed) {
         this(unit, rounding, tolerance, range, signed, Slips.at(unit));
     }

@@ -27,10 +27,12 @@ public final class KeyReader {
 
     private final Faults faults;
 
+    /// @param faults takes what is wrong with the answer
     public KeyReader(Faults faults) {
         this.faults = faults;
     }
 
+    /// The key, or nothing after noting what is wrong with it.
     public Optional<Key> read(AnswerSource source) {
         Optional<Unit> unit = Symbols.unit("answer.unit", source.unit(), faults);
         Optional<Rounding> rounding = rounding(source);

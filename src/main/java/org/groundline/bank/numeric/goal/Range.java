@@ -22,6 +22,7 @@ public record Range(double least, double most) {
                 new Range(range.getFirst().doubleValue(), range.getLast().doubleValue()));
     }
 
+    /// Whether the value lies between the ends or on one of them.
     public boolean holds(double value) {
         return value >= least && value <= most;
     }

@@ -30,6 +30,7 @@ public record Slips(List<Slips.InUnit> units, List<Slips.OfTen> powers) {
                     new Cause.OtherUnit(other.symbol(), asked.symbol()), one - zero, zero);
         }
 
+        /// What the slip makes of the right value.
         public double of(double value) {
             return value * factor + shift;
         }
@@ -42,7 +43,7 @@ public record Slips(List<Slips.InUnit> units, List<Slips.OfTen> powers) {
         }
     }
 
-    public static Slips at(Unit asked) {
+    static Slips at(Unit asked) {
         return new Slips(
                 IN_USE.stream()
                         .filter(u -> u.dimension().equals(asked.dimension()) && !u.equals(asked))
@@ -51,6 +52,7 @@ public record Slips(List<Slips.InUnit> units, List<Slips.OfTen> powers) {
                 EXPONENTS.stream().map(OfTen::of).toList());
     }
 
+    /// What leads to each of the slips.
     public List<Cause> causes() {
         return Stream.concat(units.stream().map(InUnit::cause), powers.stream().map(OfTen::cause))
                 .toList();

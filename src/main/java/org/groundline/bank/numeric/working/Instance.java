@@ -6,7 +6,7 @@ public final class Instance {
     private final double answer;
     private final double[] mistakes;
 
-    public Instance(double[] values, double answer, double[] mistakes) {
+    Instance(double[] values, double answer, double[] mistakes) {
         this.values = values;
         this.answer = answer;
         this.mistakes = mistakes;

@@ -39,13 +39,14 @@ public final class MistakeRanges {
         this.apart = APART * key.tolerance().of(answer);
     }
 
+    /// Whether a wrong result is far enough from the answer to be told apart from it.
     public static boolean isApart(double mistake, double answer, Tolerance tolerance) {
         return Math.abs(mistake - answer) >= APART * tolerance.of(answer);
     }
 
     /// The mistakes that these values tell apart from the key, and from each other by one
     /// tolerance; then the slips.
-    public static List<MistakeRange> of(
+    static List<MistakeRange> of(
             Instance instance, List<Mistake> mistakes, Key key, Interval accepted) {
         var all = new MistakeRanges(key, instance.answer(), accepted);
         all.addMistakes(instance, mistakes);

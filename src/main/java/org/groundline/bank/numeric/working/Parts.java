@@ -28,6 +28,7 @@ public record Parts(
         Working working,
         Optional<Picture> picture,
         Set<String> told) {
+    /// The parts, with what the stem and the drawing beside it tell.
     public static Parts of(
             String id,
             Wording stem,
@@ -40,10 +41,12 @@ public record Parts(
         return new Parts(id, stem, explain, space, working, picture, Set.copyOf(told));
     }
 
+    /// What the answer is for.
     public Goal goal() {
         return working.goal();
     }
 
+    /// Whether a student is told the value of this draw.
     public boolean tells(Draw draw) {
         return told.contains(draw.name());
     }

@@ -14,6 +14,7 @@ import java.util.Map;
 
 /// Puts a computed case of a template into words and intervals.
 public record Posing(Parts parts) {
+    /// @param choice the combination for which the case was computed
     public PosedTemplate pose(int[] choice, Instance instance) {
         Map<String, String> drawn = parts.printed(choice, instance);
         return switch (parts.goal()) {
