@@ -1,12 +1,8 @@
-package org.groundline.bank.numeric;
+package org.groundline.bank.numeric.posed;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import org.groundline.bank.numeric.posed.Cause;
-import org.groundline.bank.numeric.posed.ChoiceForm;
-import org.groundline.bank.numeric.posed.PosedNumber;
 import org.groundline.bank.numeric.posed.PosedNumber.MistakeRange;
-import org.groundline.bank.numeric.posed.PosedOption;
 import org.junit.jupiter.api.Test;
 
 import java.math.BigDecimal;
@@ -57,19 +53,6 @@ class ChoiceFormTest {
         assertThat(choice.orElseThrow().options())
                 .extracting(PosedOption::text)
                 .containsExactly("10\u202Fm", "30\u202Fm", "60\u202Fm", "90\u202Fm");
-    }
-
-    @Test
-    void aTemplateAsksForTheSameCaseInBothForms() {
-        var template =
-                ((Checked.Sound) NumericTemplate.check(new SourceBuilder().source())).template();
-        var typed = (PosedNumber) template.pose(7);
-        var chosen = template.poseAsChoice(7).orElseThrow();
-        assertThat(chosen.drawn()).isEqualTo(typed.drawn());
-        assertThat(chosen.stem()).isEqualTo(typed.stem());
-        assertThat(chosen.steps()).isEqualTo(typed.steps());
-        assertThat(chosen.options())
-                .contains(new PosedOption.Right(typed.answer().toPlainString() + "\u202Fm"));
     }
 
     private static MistakeRange mistake(String idea, String shown) {

@@ -1,64 +1,34 @@
-package org.groundline.bank.numeric;
+package org.groundline.bank.numeric.working;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
+import org.groundline.bank.numeric.formula.Formula;
+import org.groundline.bank.numeric.formula.Scope;
 import org.groundline.bank.numeric.goal.Key;
 import org.groundline.bank.numeric.goal.Range;
-import org.groundline.bank.numeric.goal.Slips;
 import org.groundline.bank.numeric.goal.Tolerance;
 import org.groundline.bank.numeric.posed.Cause;
 import org.groundline.bank.numeric.posed.PosedNumber.MistakeRange;
-import org.groundline.bank.numeric.source.Faults;
-import org.groundline.bank.numeric.working.Instance;
-import org.groundline.bank.numeric.working.Mistake;
-import org.groundline.bank.numeric.working.MistakeRanges;
-import org.groundline.bank.numeric.working.Parts;
 import org.groundline.measure.Rounding;
 import org.groundline.measure.Rounding.Side;
 import org.groundline.measure.Unit;
 import org.groundline.measure.Units;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
-class SlipsTest {
+class MistakeRangesTest {
     private static final double[] NONE = {};
 
-    /// Exact factors: 1 kt = 1852 m/h, 1 ft = 0.3048 m, 1 lb = 0.453 592 37 kg, 0 °C = 273.15 K
-    /// (definitions; BIPM, *The International System of Units*, 9th ed., 2019, for the last; the
-    /// others are the international nautical mile, foot and pound).
-    @ParameterizedTest(name = "{0} {1} is {2} {3}")
-    @CsvSource({
-        "36, km/h, 10, m/s",
-        "18.52, km/h, 10, kt",
-        "10, m/s, 36, km/h",
-        "304.8, m, 1000, ft",
-        "3000, m, 3, km",
-        "1013.25, hPa, 101325, Pa",
-        "90, min, 1.5, h",
-        "45.359237, kg, 100, lb",
-        "15, °C, 288.15, K",
-        "180, °, 3.14159265358979, rad"
-    })
-    void theRightValueInAnotherUnitIsASlip(
-            double answer, String asked, double given, String other) {
-        var slip =
-                Slips.at(Units.get(asked)).units().stream()
-                        .filter(s -> s.cause().equals(new Cause.OtherUnit(other, asked)))
-                        .findFirst()
-                        .orElseThrow();
-        assertThat(slip.of(answer)).isCloseTo(given, within(1e-9 * given));
-    }
-
     @Test
-    void aPlainNumberHasNoOtherUnit() {
-        assertThat(Slips.at(Units.NUMBER).units()).isEmpty();
-        assertThat(Slips.at(Units.NUMBER).powers()).hasSize(6);
+    void threeTolerancesAreFarEnough() {
+        var tolerance = new Tolerance(0.05, 0, 1);
+        assertThat(MistakeRanges.isApart(115, 100, tolerance)).isTrue();
+        assertThat(MistakeRanges.isApart(85, 100, tolerance)).isTrue();
+        assertThat(MistakeRanges.isApart(114.9, 100, tolerance)).isFalse();
     }
 
     @Test
@@ -95,7 +65,7 @@ class SlipsTest {
         var idea = new Cause.Idea("units-mixed");
         var key = key("km/h", 0.02);
         var instance = new Instance(NONE, 36, new double[] {10});
-        var formula = parts().working().answer();
+        var formula = Formula.read("10 [km/h]", new Scope(Map.of()));
         var ranges = ranges(instance, List.of(new Mistake(idea, formula, 0)), key);
         assertThat(causeOf(ranges, "10")).contains(idea);
         assertThat(ranges)
@@ -125,10 +95,6 @@ class SlipsTest {
     @Test
     void anAnswerOfZeroHasNoSlips() {
         assertThat(ranges("m", 0, 0.02)).isEmpty();
-    }
-
-    private static Parts parts() {
-        return new TemplateReader(new SourceBuilder().source(), new Faults()).read().orElseThrow();
     }
 
     private static Key key(String symbol, double share) {
