@@ -97,7 +97,8 @@ class ArchitectureTest {
         assertThat(
                         program.stream()
                                 .filter(resideInAPackage(packageOf("bank")))
-                                .map(JavaClass::getPackageName))
+                                .map(JavaClass::getPackageName)
+                                .distinct())
                 .containsOnlyElementsOf(
                         ROOMS.stream()
                                 .flatMap(List::stream)
