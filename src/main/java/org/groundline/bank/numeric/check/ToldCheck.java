@@ -5,6 +5,7 @@ import org.groundline.bank.numeric.formula.Condition;
 import org.groundline.bank.numeric.formula.Expression;
 import org.groundline.bank.numeric.goal.Decision;
 import org.groundline.bank.numeric.goal.Key;
+import org.groundline.bank.numeric.picture.Picture;
 import org.groundline.bank.numeric.source.Faults;
 import org.groundline.bank.numeric.working.Mistake;
 import org.groundline.bank.numeric.working.Parts;
@@ -59,9 +60,7 @@ public record ToldCheck(Parts parts, Faults faults) {
     }
 
     private Stream<String> drawing() {
-        return parts.picture().stream()
-                .flatMap(picture -> picture.parts().stream())
-                .flatMap(part -> part.formula().names());
+        return parts.picture().stream().flatMap(Picture::names);
     }
 
     private List<Decision.Choice> options() {

@@ -3,9 +3,10 @@ package org.groundline.bank.numeric.formula;
 import java.util.List;
 
 /// Reads formulas and computes their values. What they may contain: numbers, numbers with a unit
-/// such as `20 [km/h]`, the names in scope, the constants `g` and `rho0`, the operators `+ - * /
-/// ^`, parentheses, and the functions of [#functions]. A condition compares two formulas by `< <= >
-/// >=`; conditions are joined by `&&` and `||`. `-2 ^ 2` is −4 and `2 ^ 3 ^ 2` is 512, as in print.
+/// such as `20 [km/h]`, the names in scope, the constants `g` and `rho0`, sums, differences,
+/// products, quotients and powers, parentheses, and the functions of [#functions]. A condition
+/// compares two formulas, and `&&` and `||` join conditions. `-2 ^ 2` is −4 and `2 ^ 3 ^ 2` is 512,
+/// as in print.
 public final class Formula {
     public static final int LONGEST = 500;
     public static final int DEEPEST = 64;

@@ -42,6 +42,11 @@ public record Picture(
     /// @param textOf the name of the value whose text stands for it; empty where none does
     record Part(String name, Expression formula, Optional<Set<String>> told, String textOf) {}
 
+    /// The names that its values are computed from.
+    public Stream<String> names() {
+        return parts.stream().flatMap(part -> part.formula().names());
+    }
+
     /// The drawn values that the stem's drawing tells.
     public Set<String> toldInStem() {
         return partsInStem()
