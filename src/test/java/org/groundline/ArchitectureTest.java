@@ -9,6 +9,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
@@ -20,6 +21,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /// The floors of the house. A floor may use those below it, never those above.
 @AnalyzeClasses(packages = "org.groundline", importOptions = ImportOption.DoNotIncludeTests.class)
@@ -42,18 +44,66 @@ class ArchitectureTest {
                     List.of("bench"),
                     List.of("command"));
 
+    /// The rooms of the bank, bottom to top; those of one line do not know each other, and the last
+    /// is the bank's own package.
+    private static final List<List<String>> ROOMS =
+            List.of(
+                    List.of("bank.file", "bank.numeric.formula", "bank.numeric.posed"),
+                    List.of("bank.numeric.source"),
+                    List.of("bank.numeric.draw", "bank.numeric.goal", "bank.numeric.picture"),
+                    List.of("bank.numeric.working"),
+                    List.of("bank.numeric.check"),
+                    List.of("bank.numeric"),
+                    List.of("bank"));
+
     @ArchTest
-    static void noFloorLooksUp(com.tngtech.archunit.core.domain.JavaClasses program) {
+    static void noFloorLooksUp(JavaClasses program) {
         for (int i = 0; i < FLOORS.size(); i++) {
             for (String name : FLOORS.get(i)) {
+                String[] above =
+                        above(FLOORS, i, name)
+                                .map(ArchitectureTest::packageOf)
+                                .toArray(String[]::new);
                 noClasses()
                         .that(resideInAPackage(packageOf(name)))
                         .should()
-                        .dependOnClassesThat(resideInAnyPackage(above(i, name)))
+                        .dependOnClassesThat(resideInAnyPackage(above))
                         .allowEmptyShould(true)
                         .check(program);
             }
         }
+    }
+
+    @ArchTest
+    static void noRoomOfTheBankLooksUp(JavaClasses program) {
+        for (int i = 0; i < ROOMS.size(); i++) {
+            for (String name : ROOMS.get(i)) {
+                String[] above =
+                        above(ROOMS, i, name)
+                                .map(n -> "org.groundline." + n)
+                                .toArray(String[]::new);
+                noClasses()
+                        .that(resideInAPackage("org.groundline." + name))
+                        .should()
+                        .dependOnClassesThat(resideInAnyPackage(above))
+                        .check(program);
+            }
+        }
+    }
+
+    /// A new room has to find its place among the others, or nothing would hold it there.
+    @ArchTest
+    static void everyPackageOfTheBankIsOneOfItsRooms(JavaClasses program) {
+        assertThat(
+                        program.stream()
+                                .filter(resideInAPackage(packageOf("bank")))
+                                .map(JavaClass::getPackageName)
+                                .distinct())
+                .containsOnlyElementsOf(
+                        ROOMS.stream()
+                                .flatMap(List::stream)
+                                .map(name -> "org.groundline." + name)
+                                .toList());
     }
 
     @ArchTest
@@ -131,11 +181,10 @@ class ArchitectureTest {
         return "org.groundline." + floor + "..";
     }
 
-    private static String[] above(int floor, String self) {
-        return FLOORS.subList(floor, FLOORS.size()).stream()
+    /// Those that one of the names may not know: its neighbours and all above.
+    private static Stream<String> above(List<List<String>> levels, int level, String self) {
+        return levels.subList(level, levels.size()).stream()
                 .flatMap(List::stream)
-                .filter(name -> !name.equals(self))
-                .map(ArchitectureTest::packageOf)
-                .toArray(String[]::new);
+                .filter(name -> !name.equals(self));
     }
 }

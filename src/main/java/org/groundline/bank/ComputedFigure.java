@@ -2,7 +2,7 @@ package org.groundline.bank;
 
 import static java.util.stream.Collectors.toMap;
 
-import org.groundline.bank.numeric.PosedPicture;
+import org.groundline.bank.numeric.posed.PosedPicture;
 import org.groundline.diagram.Diagram;
 import org.groundline.diagram.Diagrams;
 import org.groundline.diagram.Drawing;

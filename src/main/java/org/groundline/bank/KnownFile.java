@@ -6,7 +6,7 @@ import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 
 import org.groundline.bank.numeric.Checked;
 import org.groundline.bank.numeric.NumericTemplate;
-import org.groundline.bank.numeric.TemplateSource;
+import org.groundline.bank.numeric.source.TemplateSource;
 import org.groundline.ledger.Digests;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;

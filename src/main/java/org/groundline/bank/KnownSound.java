@@ -2,7 +2,7 @@ package org.groundline.bank;
 
 import org.groundline.bank.numeric.Checked;
 import org.groundline.bank.numeric.NumericTemplate;
-import org.groundline.bank.numeric.TemplateSource;
+import org.groundline.bank.numeric.source.TemplateSource;
 
 import java.nio.file.Path;
 

@@ -1,12 +1,12 @@
 package org.groundline.bank;
 
-import org.groundline.bank.numeric.Cause;
 import org.groundline.bank.numeric.Evaluation;
 import org.groundline.bank.numeric.NumericTemplate;
-import org.groundline.bank.numeric.PosedChoice;
-import org.groundline.bank.numeric.PosedNumber;
-import org.groundline.bank.numeric.PosedOption;
-import org.groundline.bank.numeric.TemplateSource;
+import org.groundline.bank.numeric.posed.Cause;
+import org.groundline.bank.numeric.posed.PosedChoice;
+import org.groundline.bank.numeric.posed.PosedNumber;
+import org.groundline.bank.numeric.posed.PosedOption;
+import org.groundline.bank.numeric.source.TemplateSource;
 import org.groundline.ledger.CanonicalJson;
 import org.groundline.ledger.Digests;
 import org.jspecify.annotations.Nullable;

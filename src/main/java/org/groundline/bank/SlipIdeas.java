@@ -4,7 +4,7 @@ import org.groundline.bank.file.Finding;
 import org.groundline.bank.file.Notes;
 import org.groundline.bank.file.Rule;
 import org.groundline.bank.file.Section;
-import org.groundline.bank.numeric.Cause;
+import org.groundline.bank.numeric.posed.Cause;
 
 import java.util.ArrayList;
 import java.util.List;

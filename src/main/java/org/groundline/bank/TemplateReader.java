@@ -4,11 +4,11 @@ import org.groundline.bank.Lists.TopicPlace;
 import org.groundline.bank.file.Rule;
 import org.groundline.bank.file.Section;
 import org.groundline.bank.numeric.Checked;
-import org.groundline.bank.numeric.Fault;
 import org.groundline.bank.numeric.NumericTemplate;
-import org.groundline.bank.numeric.TemplateSource;
-import org.groundline.bank.numeric.TemplateSource.AnswerSource;
-import org.groundline.bank.numeric.TemplateSource.DecideSource;
+import org.groundline.bank.numeric.source.Fault;
+import org.groundline.bank.numeric.source.TemplateSource;
+import org.groundline.bank.numeric.source.TemplateSource.AnswerSource;
+import org.groundline.bank.numeric.source.TemplateSource.DecideSource;
 
 import java.util.Map;
 import java.util.Optional;

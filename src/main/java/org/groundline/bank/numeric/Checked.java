@@ -1,5 +1,7 @@
 package org.groundline.bank.numeric;
 
+import org.groundline.bank.numeric.source.Fault;
+
 import java.util.List;
 
 /// What the check of a template found: a sound template, or everything that is wrong with it.

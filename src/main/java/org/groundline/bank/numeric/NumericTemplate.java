@@ -1,5 +1,23 @@
 package org.groundline.bank.numeric;
 
+import org.groundline.bank.numeric.check.SpaceCheck;
+import org.groundline.bank.numeric.check.WorkedCheck;
+import org.groundline.bank.numeric.draw.Given;
+import org.groundline.bank.numeric.formula.NoAnswer;
+import org.groundline.bank.numeric.goal.Decision;
+import org.groundline.bank.numeric.goal.Goal;
+import org.groundline.bank.numeric.goal.Key;
+import org.groundline.bank.numeric.posed.Cause;
+import org.groundline.bank.numeric.posed.ChoiceForm;
+import org.groundline.bank.numeric.posed.PosedChoice;
+import org.groundline.bank.numeric.posed.PosedNumber;
+import org.groundline.bank.numeric.posed.PosedTemplate;
+import org.groundline.bank.numeric.source.Faults;
+import org.groundline.bank.numeric.source.TemplateSource;
+import org.groundline.bank.numeric.working.Instance;
+import org.groundline.bank.numeric.working.Mistake;
+import org.groundline.bank.numeric.working.Parts;
+import org.groundline.bank.numeric.working.Posing;
 import org.groundline.chance.SeededDraw;
 import org.groundline.error.Refusal;
 import org.groundline.measure.Rounding;
@@ -109,7 +127,7 @@ public final class NumericTemplate {
     /// @throws Refusal.Invalid if a value is missing, unknown or unreadable, or if there is no
     ///   answer for these values
     public Evaluation evaluate(Map<String, String> given) {
-        var read = Given.read(given, parts);
+        var read = Given.read(given, parts.space(), parts.told());
         if (read.values().isEmpty()) {
             var problem = read.problems().getFirst();
             throw new Refusal.Invalid(

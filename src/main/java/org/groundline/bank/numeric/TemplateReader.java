@@ -1,13 +1,31 @@
 package org.groundline.bank.numeric;
 
-import org.groundline.bank.numeric.TemplateSource.AnswerSource;
-import org.groundline.bank.numeric.TemplateSource.DecideSource;
-import org.groundline.bank.numeric.TemplateSource.MistakeSource;
-import org.groundline.bank.numeric.TemplateSource.StepSource;
+import org.groundline.bank.numeric.check.ToldCheck;
+import org.groundline.bank.numeric.draw.DrawReader;
+import org.groundline.bank.numeric.draw.DrawSpace;
 import org.groundline.bank.numeric.formula.Condition;
 import org.groundline.bank.numeric.formula.Expression;
 import org.groundline.bank.numeric.formula.Formula;
 import org.groundline.bank.numeric.formula.Scope;
+import org.groundline.bank.numeric.goal.DecisionReader;
+import org.groundline.bank.numeric.goal.Goal;
+import org.groundline.bank.numeric.goal.KeyReader;
+import org.groundline.bank.numeric.picture.Picture;
+import org.groundline.bank.numeric.picture.PictureReader;
+import org.groundline.bank.numeric.posed.Cause;
+import org.groundline.bank.numeric.source.Faults;
+import org.groundline.bank.numeric.source.Formulas;
+import org.groundline.bank.numeric.source.Symbols;
+import org.groundline.bank.numeric.source.TemplateSource;
+import org.groundline.bank.numeric.source.TemplateSource.AnswerSource;
+import org.groundline.bank.numeric.source.TemplateSource.DecideSource;
+import org.groundline.bank.numeric.source.TemplateSource.MistakeSource;
+import org.groundline.bank.numeric.source.TemplateSource.StepSource;
+import org.groundline.bank.numeric.source.Wording;
+import org.groundline.bank.numeric.working.Mistake;
+import org.groundline.bank.numeric.working.Parts;
+import org.groundline.bank.numeric.working.Step;
+import org.groundline.bank.numeric.working.Working;
 import org.groundline.measure.Unit;
 
 import java.util.ArrayList;
@@ -110,11 +128,11 @@ final class TemplateReader {
         for (int i = 0; i < source.steps().size(); i++) {
             StepSource step = source.steps().get(i);
             String at = "steps[%d]".formatted(i);
-            DrawReader.checkName(at + ".name", step.name(), faults);
+            Symbols.checkName(at + ".name", step.name(), faults);
             if (scope.names().containsKey(step.name())) {
                 faults.add(at + ".name", "“%s” is taken".formatted(step.name()), "rename it");
             }
-            Optional<Unit> unit = DrawReader.unit(at + ".unit", step.unit(), faults);
+            Optional<Unit> unit = Symbols.unit(at + ".unit", step.unit(), faults);
             if (unit.isPresent()) {
                 inUnit(at + ".formula", step.formula(), scope, unit.get())
                         .ifPresent(

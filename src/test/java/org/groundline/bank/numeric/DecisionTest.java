@@ -4,6 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.groundline.bank.numeric.Checked.Faulty;
 import org.groundline.bank.numeric.Checked.Sound;
+import org.groundline.bank.numeric.goal.Decision;
+import org.groundline.bank.numeric.posed.Cause;
+import org.groundline.bank.numeric.posed.PosedChoice;
+import org.groundline.bank.numeric.posed.PosedOption;
+import org.groundline.bank.numeric.source.Faults;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

@@ -6,6 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.groundline.bank.numeric.Checked.Faulty;
 import org.groundline.bank.numeric.Checked.Sound;
+import org.groundline.bank.numeric.posed.PosedChoice;
+import org.groundline.bank.numeric.posed.PosedNumber;
+import org.groundline.bank.numeric.source.Fault;
 import org.groundline.error.Refusal;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.groundline.bank.numeric.Checked.Faulty;
 import org.groundline.bank.numeric.Checked.Sound;
-import org.groundline.bank.numeric.TemplateSource.DiagramSource;
+import org.groundline.bank.numeric.posed.PosedPicture;
+import org.groundline.bank.numeric.posed.PosedTemplate;
+import org.groundline.bank.numeric.source.TemplateSource.DiagramSource;
 import org.groundline.diagram.Situation;
 import org.junit.jupiter.api.Test;
 

@@ -1,15 +1,16 @@
 package org.groundline.bank.numeric;
 
-import org.groundline.bank.numeric.TemplateSource.AnswerSource;
-import org.groundline.bank.numeric.TemplateSource.ChosenSource;
-import org.groundline.bank.numeric.TemplateSource.DecideSource;
-import org.groundline.bank.numeric.TemplateSource.DependentSource;
-import org.groundline.bank.numeric.TemplateSource.DiagramSource;
-import org.groundline.bank.numeric.TemplateSource.DrawSource;
-import org.groundline.bank.numeric.TemplateSource.MistakeSource;
-import org.groundline.bank.numeric.TemplateSource.OptionSource;
-import org.groundline.bank.numeric.TemplateSource.StepSource;
-import org.groundline.bank.numeric.TemplateSource.WorkedSource;
+import org.groundline.bank.numeric.source.TemplateSource;
+import org.groundline.bank.numeric.source.TemplateSource.AnswerSource;
+import org.groundline.bank.numeric.source.TemplateSource.ChosenSource;
+import org.groundline.bank.numeric.source.TemplateSource.DecideSource;
+import org.groundline.bank.numeric.source.TemplateSource.DependentSource;
+import org.groundline.bank.numeric.source.TemplateSource.DiagramSource;
+import org.groundline.bank.numeric.source.TemplateSource.DrawSource;
+import org.groundline.bank.numeric.source.TemplateSource.MistakeSource;
+import org.groundline.bank.numeric.source.TemplateSource.OptionSource;
+import org.groundline.bank.numeric.source.TemplateSource.StepSource;
+import org.groundline.bank.numeric.source.TemplateSource.WorkedSource;
 import org.snakeyaml.engine.v2.api.Load;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.schema.FailsafeSchema;

@@ -5,10 +5,17 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.groundline.bank.numeric.Checked.Faulty;
 import org.groundline.bank.numeric.Checked.Sound;
-import org.groundline.bank.numeric.PosedNumber.MistakeRange;
 import org.groundline.bank.numeric.ShippedTemplates.Shipped;
-import org.groundline.bank.numeric.TemplateSource.AnswerSource;
-import org.groundline.bank.numeric.TemplateSource.DecideSource;
+import org.groundline.bank.numeric.draw.Given;
+import org.groundline.bank.numeric.posed.PosedChoice;
+import org.groundline.bank.numeric.posed.PosedNumber;
+import org.groundline.bank.numeric.posed.PosedNumber.MistakeRange;
+import org.groundline.bank.numeric.posed.PosedOption;
+import org.groundline.bank.numeric.posed.PosedPicture;
+import org.groundline.bank.numeric.posed.PosedTemplate;
+import org.groundline.bank.numeric.source.Faults;
+import org.groundline.bank.numeric.source.TemplateSource.AnswerSource;
+import org.groundline.bank.numeric.source.TemplateSource.DecideSource;
 import org.groundline.diagram.Diagrams;
 import org.groundline.diagram.Purpose;
 import org.junit.jupiter.api.Test;
@@ -50,7 +57,7 @@ class ShippedTemplatesTest {
         var steps = parts.working().steps();
         var last = steps.getLast();
         for (var example : shipped.source().worked()) {
-            var given = Given.read(example.given(), parts);
+            var given = Given.read(example.given(), parts.space(), parts.told());
             var instance = parts.working().solve(Given.array(given.values().orElseThrow()));
             double shown = instance.value(parts.working().drawn() + steps.size() - 1);
             assertThat(last.unit().fromSi(shown))

@@ -1,8 +1,0 @@
-package org.groundline.bank.numeric;
-
-import org.groundline.bank.numeric.formula.Expression;
-
-/// What a wrong idea computes instead of the answer.
-///
-/// @param step the position of the step that goes wrong, from 1; 0 where none is named
-record Mistake(Cause.Idea cause, Expression formula, int step) {}

@@ -1,0 +1,29 @@
+package org.groundline.bank.numeric.source;
+
+import org.groundline.bank.numeric.formula.Expression;
+import org.groundline.bank.numeric.formula.Formula;
+import org.groundline.bank.numeric.formula.Scope;
+import org.groundline.measure.Unit;
+
+import java.util.Optional;
+
+/// Reads formulas whose values are to be in a unit.
+public record Formulas(Faults faults) {
+    /// The formula, or nothing after noting what is wrong with it.
+    public Optional<Expression> inUnit(String at, String text, Scope scope, Unit unit) {
+        Optional<Expression> formula = faults.noting(at, () -> Formula.read(text, scope));
+        if (formula.isPresent() && !formula.get().dimension().equals(unit.dimension())) {
+            faults.add(
+                    at,
+                    "`%s` is %s, but %s is %s"
+                            .formatted(
+                                    formula.get(),
+                                    formula.get().dimension(),
+                                    unit,
+                                    unit.dimension()),
+                    "change the formula or the unit");
+            return Optional.empty();
+        }
+        return formula;
+    }
+}
