@@ -37,7 +37,8 @@ record LargeBank(Path folder) implements AutoCloseable {
         return folder.resolve("data");
     }
 
-    /// Copies the lists and the drawings once, and the topic files until there are enough questions.
+    /// Copies the lists and the drawings once, and the topic files until there are enough
+    /// questions.
     private static void copy(Path from, Path to, int fewest) throws IOException {
         for (Path list : Stream.concat(yaml(from, 1).stream(), drawings(from)).toList()) {
             write(to.resolve(from.relativize(list).toString()), Files.readString(list));
