@@ -2,9 +2,13 @@ package org.groundline.bank;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import static java.util.stream.Collectors.joining;
+
+import org.groundline.diagram.Purpose;
 import org.junit.jupiter.api.Test;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /// The bank that comes with the program.
 class WholeBankTest {
@@ -71,6 +75,32 @@ class WholeBankTest {
                 assertThat(Frozen.readKey(Frozen.write(posed.key()))).isEqualTo(posed.key());
             }
         }
+    }
+
+    /// So whoever finds the beginning of a rationale in a page has found a leak.
+    @Test
+    void noRationaleBeginsWithWhatTheStudentSees() {
+        Questions bank = Questions.load(Schemas.BANK);
+        for (Question question : bank.all()) {
+            Posed posed = bank.pose(question, 1);
+            String rationale = posed.key().rationale();
+            assertThat(textOf(posed.shown()))
+                    .as(question.id())
+                    .doesNotContain(rationale.substring(0, Math.min(40, rationale.length())));
+        }
+    }
+
+    private static String textOf(Shown shown) {
+        Stream<String> options =
+                switch (shown) {
+                    case Shown.Choice choice -> choice.options().stream();
+                    case Shown.Number number -> Stream.of(number.unit());
+                };
+        Stream<String> drawings =
+                shown.figures().stream().map(f -> f.draw(Purpose.STEM, "f").description());
+        return Stream.of(Stream.of(shown.stem()), options, drawings)
+                .flatMap(texts -> texts)
+                .collect(joining(" "));
     }
 
     @Test
