@@ -15,9 +15,11 @@ import java.util.stream.Stream;
 /// A kind of drawing: its name, what it is drawn from, what may be labelled and asked.
 public final class Diagram {
     private final Kind kind;
+    private final Set<String> silent;
 
     Diagram(Kind kind) {
         this.kind = kind;
+        this.silent = kind.silent().stream().map(Term::id).collect(toUnmodifiableSet());
     }
 
     /// In lower case with hyphens, such as `glide-path`.
@@ -38,7 +40,7 @@ public final class Diagram {
     /// The names of those inputs that a stem shows without a label, such as the polar that is to be
     /// read.
     public Set<String> silentInputs() {
-        return kind.silent().stream().map(Term::id).collect(toUnmodifiableSet());
+        return silent;
     }
 
     /// The names of values that may be labelled or asked: inputs, and what follows from them.
@@ -48,7 +50,7 @@ public final class Diagram {
 
     /// Those of them that there are when only these inputs are given.
     public List<String> askable(Set<String> given) {
-        var inputs = given.stream().filter(name -> !isOneOf(kind.silent(), name)).sorted().toList();
+        var inputs = given.stream().filter(name -> !silent.contains(name)).sorted().toList();
         var derived =
                 kind.derived().stream()
                         .filter(d -> d.needs().stream().allMatch(n -> given.contains(n.id())))
@@ -120,7 +122,7 @@ public final class Diagram {
 
     private boolean isNeeded(String name, Purpose purpose) {
         return switch (purpose) {
-            case STEM -> isOneOf(kind.silent(), name);
+            case STEM -> silent.contains(name);
             case SOLUTION -> !isOptional(name);
         };
     }
@@ -165,15 +167,11 @@ public final class Diagram {
     }
 
     private boolean isOptional(String name) {
-        return isOneOf(kind.optional(), name);
+        return kind.optional().stream().anyMatch(t -> t.id().equals(name));
     }
 
     private static List<String> namesOf(List<Input> inputs) {
         return inputs.stream().map(Input::name).toList();
-    }
-
-    private static boolean isOneOf(Set<Term> terms, String name) {
-        return terms.stream().anyMatch(t -> t.id().equals(name));
     }
 
     private static Map<Term, Double> termsOf(Map<String, Double> values) {

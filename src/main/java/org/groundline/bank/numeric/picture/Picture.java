@@ -70,9 +70,10 @@ public record Picture(
         return drawing;
     }
 
+    /// @param values of the drawing, from [#valuesOf]
     /// @param texts how the drawn values, the steps and the answer are printed, by name
-    public PosedPicture posed(double[] values, Map<String, String> texts) {
-        var solution = new Situation(valuesOf(values), printed(texts), labels, asking());
+    public PosedPicture posed(Map<String, Double> values, Map<String, String> texts) {
+        var solution = new Situation(values, printed(texts), labels, asking());
         return new PosedPicture(
                 diagram.name(), inStem ? Optional.of(stem(solution)) : Optional.empty(), solution);
     }

@@ -94,13 +94,9 @@ public record Parts(
         return List.copyOf(lines);
     }
 
-    /// The explanation with the drawn values, the steps and the answer.
-    String explanation(Map<String, String> printed, Instance instance) {
-        return explain.with(texts(printed, instance));
-    }
-
-    Optional<PosedPicture> posedPicture(Map<String, String> printed, Instance instance) {
-        return picture.map(p -> p.posed(allValues(instance), texts(printed, instance)));
+    /// @param texts how all values are printed, see [#texts]
+    Optional<PosedPicture> posedPicture(Instance instance, Map<String, String> texts) {
+        return picture.map(p -> p.posed(instance.drawing(), texts));
     }
 
     /// Computes everything for drawn values (SI).
@@ -108,8 +104,8 @@ public record Parts(
     /// @throws NoAnswer if a formula has no finite value for them, or the drawing refuses them
     public Instance solve(double[] drawnValues) {
         Instance instance = working.solve(drawnValues);
-        picture.ifPresent(p -> p.valuesOf(allValues(instance)));
-        return instance;
+        return picture.map(p -> instance.withDrawing(p.valuesOf(allValues(instance))))
+                .orElse(instance);
     }
 
     /// The drawn values, the steps and the answer, in SI.
@@ -123,7 +119,8 @@ public record Parts(
         return values;
     }
 
-    private Map<String, String> texts(Map<String, String> printed, Instance instance) {
+    /// How the drawn values, the steps and the answer are printed, by name.
+    Map<String, String> texts(Map<String, String> printed, Instance instance) {
         var values = new LinkedHashMap<>(printed);
         for (int i = 0; i < working.steps().size(); i++) {
             var step = working.steps().get(i);

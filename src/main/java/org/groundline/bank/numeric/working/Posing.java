@@ -25,6 +25,7 @@ public record Posing(Parts parts) {
 
     private PosedNumber number(Map<String, String> drawn, Instance instance, Key key) {
         Interval accepted = key.accepted(instance.answer());
+        Map<String, String> texts = parts.texts(drawn, instance);
         return new PosedNumber(
                 drawn,
                 parts.stem().with(drawn),
@@ -35,8 +36,8 @@ public record Posing(Parts parts) {
                 accepted.highest(),
                 MistakeRanges.of(instance, parts.working().mistakes(), key, accepted),
                 parts.solution(instance),
-                parts.explanation(drawn, instance),
-                parts.posedPicture(drawn, instance));
+                parts.explain().with(texts),
+                parts.posedPicture(instance, texts));
     }
 
     private PosedChoice decision(Map<String, String> drawn, Instance instance, Decision decision) {
@@ -45,12 +46,13 @@ public record Posing(Parts parts) {
         for (Decision.Choice option : decision.options()) {
             options.add(option.posed(options.size() == right, drawn));
         }
+        Map<String, String> texts = parts.texts(drawn, instance);
         return new PosedChoice(
                 drawn,
                 parts.stem().with(drawn),
                 options,
                 parts.solution(instance),
-                parts.explanation(drawn, instance),
-                parts.posedPicture(drawn, instance));
+                parts.explain().with(texts),
+                parts.posedPicture(instance, texts));
     }
 }
