@@ -3,9 +3,9 @@ package org.groundline.bank.numeric.picture;
 import static java.util.stream.Collectors.toUnmodifiableSet;
 
 import org.groundline.bank.numeric.formula.Expression;
-import org.groundline.bank.numeric.formula.Formula;
 import org.groundline.bank.numeric.formula.Scope;
 import org.groundline.bank.numeric.source.Faults;
+import org.groundline.bank.numeric.source.Formulas;
 import org.groundline.bank.numeric.source.TemplateSource.DiagramSource;
 import org.groundline.bank.numeric.source.Wording;
 import org.groundline.diagram.Diagram;
@@ -95,29 +95,18 @@ public final class PictureReader {
     }
 
     private Optional<Picture.Part> part(Input input, String text) {
-        String at = AT + ".values." + input.name();
-        return faults.noting(at, () -> Formula.read(text, all))
-                .filter(formula -> isOf(input, formula, at))
+        return new Formulas(faults)
+                .of(
+                        AT + ".values." + input.name(),
+                        text,
+                        all,
+                        input.unit().dimension(),
+                        input.name() + " of the drawing",
+                        "change the formula")
                 .map(
                         formula ->
                                 new Picture.Part(
                                         input.name(), formula, told(formula), textOf(formula)));
-    }
-
-    private boolean isOf(Input input, Expression formula, String at) {
-        boolean fits = formula.dimension().equals(input.unit().dimension());
-        if (!fits) {
-            faults.add(
-                    at,
-                    "`%s` is %s, but %s of the drawing is %s"
-                            .formatted(
-                                    formula,
-                                    formula.dimension(),
-                                    input.name(),
-                                    input.unit().dimension()),
-                    "change the formula");
-        }
-        return fits;
     }
 
     private Optional<Set<String>> told(Expression formula) {
