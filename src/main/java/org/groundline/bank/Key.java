@@ -27,6 +27,14 @@ public sealed interface Key {
     /// The worked solution, line by line.
     List<String> steps();
 
+    /// The mistake that a wrong answer comes from, as the answer was read; empty for a letter.
+    default Optional<Mistake> findMistake(String reading) {
+        return switch (this) {
+            case Choice choice -> Optional.empty();
+            case Number number -> number.findMistake(new BigDecimal(reading));
+        };
+    }
+
     /// The drawing that explains the answer, or none.
     List<Figure> figures();
 

@@ -8,7 +8,6 @@ import org.groundline.sitting.Mark;
 import org.groundline.sitting.Practices.Explained;
 import org.groundline.sitting.Result.ItemResult;
 
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 
@@ -71,12 +70,6 @@ record ExplainedView(
     }
 
     private static Optional<Integer> mistakenStep(Key key, KeptAnswer given) {
-        return switch (key) {
-            case Key.Choice choice -> Optional.empty();
-            case Key.Number number ->
-                    number.findMistake(new BigDecimal(given.reading()))
-                            .map(Key.Mistake::step)
-                            .filter(step -> step > 0);
-        };
+        return key.findMistake(given.reading()).map(Key.Mistake::step).filter(step -> step > 0);
     }
 }

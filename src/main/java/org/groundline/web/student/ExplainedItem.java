@@ -164,7 +164,7 @@ public record ExplainedItem(
     }
 
     private static List<Step> steps(ItemWords words, Key key, Optional<Given> given) {
-        Optional<Key.Mistake> mistake = given.flatMap(g -> mistake(key, g));
+        Optional<Key.Mistake> mistake = given.flatMap(g -> key.findMistake(g.reading()));
         List<Step> steps = new ArrayList<>();
         for (String step : key.steps()) {
             int position = steps.size() + 1;
@@ -175,14 +175,6 @@ public record ExplainedItem(
             steps.add(new Step(Markdown.inline(step), here));
         }
         return steps;
-    }
-
-    /// The mistake in a number; none of them is near a right one.
-    private static Optional<Key.Mistake> mistake(Key key, Given given) {
-        return switch (key) {
-            case Key.Choice choice -> Optional.empty();
-            case Key.Number number -> number.findMistake(new BigDecimal(given.reading()));
-        };
     }
 
     /// Whether a letter was to be chosen.
