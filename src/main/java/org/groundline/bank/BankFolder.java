@@ -52,10 +52,12 @@ final class BankFolder {
 
     /// The drawings made by hand.
     List<Path> illustrations() {
+        return drawings().filter(f -> name(f).endsWith(SVG)).toList();
+    }
+
+    private Stream<Path> drawings() {
         Path drawings = folder.resolve(ILLUSTRATIONS);
-        return Files.isDirectory(drawings)
-                ? entries(drawings).stream().filter(f -> name(f).endsWith(SVG)).toList()
-                : List.of();
+        return Files.isDirectory(drawings) ? entries(drawings).stream() : Stream.of();
     }
 
     /// The id of an illustration by its file.
@@ -77,14 +79,8 @@ final class BankFolder {
                         .filter(f -> !lists.contains(name(f)) && !OTHER_FILES.contains(name(f)));
         Stream<Path> below =
                 modules().stream().flatMap(m -> entries(m).stream()).filter(f -> !isTopicFile(f));
-        return Stream.of(atTop, below, strangeDrawings()).flatMap(strangers -> strangers).toList();
-    }
-
-    private Stream<Path> strangeDrawings() {
-        Path drawings = folder.resolve(ILLUSTRATIONS);
-        return Files.isDirectory(drawings)
-                ? entries(drawings).stream().filter(f -> !name(f).endsWith(SVG))
-                : Stream.of();
+        Stream<Path> beside = drawings().filter(f -> !name(f).endsWith(SVG));
+        return Stream.of(atTop, below, beside).flatMap(strangers -> strangers).toList();
     }
 
     /// The path from the bank's folder, with `/` on every system.

@@ -20,50 +20,58 @@ final class NumericOrder {
 
     private NumericOrder() {}
 
-    private record Numbered<T>(BigDecimal number, String unit, T option) {}
+    /// Where an option belongs.
+    ///
+    /// @param kind what must be the same for all: the unit, or the words before the mark
+    private record Place(String kind, BigDecimal number) {}
+
+    private record Placed<T>(Place place, T option) {}
 
     /// The options in ascending order, or empty where they are not all such numbers or marks.
     static <T> Optional<List<T>> find(List<T> options, Function<T, String> text) {
-        return numbers(options, text).or(() -> marks(options, text));
+        return ascending(options, text.andThen(NumericOrder::number))
+                .or(() -> ascending(options, text.andThen(NumericOrder::mark)));
     }
 
-    private static <T> Optional<List<T>> marks(List<T> options, Function<T, String> text) {
-        List<Matcher> marks = options.stream().map(o -> MARK.matcher(text.apply(o))).toList();
-        boolean alike =
-                marks.stream().allMatch(Matcher::matches)
-                        && marks.stream().map(m -> m.group(1)).distinct().count() == 1;
-        Function<T, String> mark =
-                option -> {
-                    String words = text.apply(option);
-                    return words.substring(words.lastIndexOf(' ') + 1);
-                };
-        return alike
+    private static <T> Optional<List<T>> ascending(
+            List<T> options, Function<T, Optional<Place>> place) {
+        List<Placed<T>> placed = new ArrayList<>();
+        for (T option : options) {
+            place.apply(option).ifPresent(p -> placed.add(new Placed<>(p, option)));
+        }
+        long kinds = placed.stream().map(p -> p.place().kind()).distinct().count();
+        return placed.size() == options.size() && kinds == 1
                 ? Optional.of(
-                        options.stream()
-                                .sorted(
-                                        Comparator.<T>comparingInt(o -> mark.apply(o).length())
-                                                .thenComparing(mark))
+                        placed.stream()
+                                .sorted(Comparator.comparing(p -> p.place().number()))
+                                .map(Placed::option)
                                 .toList())
                 : Optional.empty();
     }
 
-    private static <T> Optional<List<T>> numbers(List<T> options, Function<T, String> text) {
-        List<Numbered<T>> numbered = new ArrayList<>();
-        for (T option : options) {
-            Matcher number = NUMBER.matcher(text.apply(option));
-            if (!number.matches()) {
-                return Optional.empty();
-            }
-            String digits = number.group(1).replace('−', '-').replace(',', '.');
-            numbered.add(new Numbered<>(new BigDecimal(digits), number.group(2), option));
-        }
-        if (numbered.stream().map(Numbered::unit).distinct().count() != 1) {
-            return Optional.empty();
-        }
-        return Optional.of(
-                numbered.stream()
-                        .sorted(Comparator.comparing(Numbered::number))
-                        .map(Numbered::option)
-                        .toList());
+    private static Optional<Place> number(String text) {
+        Matcher number = NUMBER.matcher(text);
+        return number.matches()
+                ? Optional.of(
+                        new Place(
+                                number.group(2),
+                                new BigDecimal(
+                                        number.group(1).replace('−', '-').replace(',', '.'))))
+                : Optional.empty();
+    }
+
+    private static Optional<Place> mark(String text) {
+        Matcher mark = MARK.matcher(text);
+        return mark.matches()
+                ? Optional.of(new Place(mark.group(1), rank(mark.group(2))))
+                : Optional.empty();
+    }
+
+    /// Numbers come before letters.
+    private static BigDecimal rank(String mark) {
+        char first = mark.charAt(0);
+        return Character.isDigit(first)
+                ? new BigDecimal(mark)
+                : BigDecimal.valueOf(100 + (long) first);
     }
 }

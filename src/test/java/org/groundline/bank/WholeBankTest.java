@@ -12,25 +12,26 @@ import java.util.stream.Stream;
 
 /// The bank that comes with the program.
 class WholeBankTest {
-    private final BankReport report = Questions.check(Schemas.BANK);
+    private static final BankReport REPORT = Questions.check(Schemas.BANK);
+    private static final Questions BANK = Questions.load(Schemas.BANK);
 
     @Test
     void theShippedBankHasNoErrors() {
-        assertThat(report.errors()).isEmpty();
+        assertThat(REPORT.errors()).isEmpty();
     }
 
     @Test
     void everyModuleHasAtLeastFiftyFiveFixedQuestions() {
-        assertThat(report.modules())
+        assertThat(REPORT.modules())
                 .containsOnlyKeys("EQU", "AER", "MET", "LAW", "FLY", "SAF", "HUM", "DAY");
-        assertThat(report.modules().values())
+        assertThat(REPORT.modules().values())
                 .allSatisfy(counts -> assertThat(counts.fixed()).isGreaterThanOrEqualTo(55));
-        assertThat(report.misconceptions()).isGreaterThanOrEqualTo(120);
+        assertThat(REPORT.misconceptions()).isGreaterThanOrEqualTo(120);
     }
 
     @Test
     void nothingNeedsALook() {
-        assertThat(report.findings()).isEmpty();
+        assertThat(REPORT.findings()).isEmpty();
     }
 
     @Test
@@ -54,7 +55,7 @@ class WholeBankTest {
     }
 
     private static List<FixedQuestion> fixed() {
-        return Questions.load(Schemas.BANK).all().stream()
+        return BANK.all().stream()
                 .filter(FixedQuestion.class::isInstance)
                 .map(FixedQuestion.class::cast)
                 .toList();
@@ -62,15 +63,14 @@ class WholeBankTest {
 
     @Test
     void thereAreAtLeastEightNumericQuestions() {
-        assertThat(report.numeric()).isGreaterThanOrEqualTo(8);
+        assertThat(REPORT.numeric()).isGreaterThanOrEqualTo(8);
     }
 
     @Test
     void everyQuestionCanBePosedAndIsReadBackEqual() {
-        Questions bank = Questions.load(Schemas.BANK);
-        for (Question question : bank.all()) {
+        for (Question question : BANK.all()) {
             for (long seed = 0; seed < 20; seed++) {
-                Posed posed = bank.pose(question, seed);
+                Posed posed = BANK.pose(question, seed);
                 assertThat(Frozen.readShown(Frozen.write(posed.shown()))).isEqualTo(posed.shown());
                 assertThat(Frozen.readKey(Frozen.write(posed.key()))).isEqualTo(posed.key());
             }
@@ -80,9 +80,8 @@ class WholeBankTest {
     /// So whoever finds the beginning of a rationale in a page has found a leak.
     @Test
     void noRationaleBeginsWithWhatTheStudentSees() {
-        Questions bank = Questions.load(Schemas.BANK);
-        for (Question question : bank.all()) {
-            Posed posed = bank.pose(question, 1);
+        for (Question question : BANK.all()) {
+            Posed posed = BANK.pose(question, 1);
             String rationale = posed.key().rationale();
             assertThat(textOf(posed.shown()))
                     .as(question.id())
@@ -106,8 +105,7 @@ class WholeBankTest {
     @Test
     void theProgramFindsItsBankAmongItsResources() throws Exception {
         try (BankLocation shipped = BankLocation.shipped()) {
-            assertThat(Questions.load(shipped.folder()).hash())
-                    .isEqualTo(Questions.load(Schemas.BANK).hash());
+            assertThat(Questions.load(shipped.folder()).hash()).isEqualTo(BANK.hash());
         }
     }
 

@@ -21,12 +21,7 @@ public record Formulas(Faults faults) {
     /// @param what has the dimension that its value must have, for the message
     /// @param remedy for a value of another dimension
     public Optional<Expression> of(
-            String at,
-            String text,
-            Scope scope,
-            Dimension dimension,
-            String what,
-            String remedy) {
+            String at, String text, Scope scope, Dimension dimension, String what, String remedy) {
         Optional<Expression> formula = faults.noting(at, () -> Formula.read(text, scope));
         if (formula.isPresent() && !formula.get().dimension().equals(dimension)) {
             faults.add(
