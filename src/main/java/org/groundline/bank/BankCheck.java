@@ -9,7 +9,9 @@ import org.groundline.bank.file.Yaml;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
@@ -22,6 +24,7 @@ final class BankCheck {
     private final Lists lists = Lists.empty();
     private final List<Finding> findings = new ArrayList<>();
     private final List<Question> questions = new ArrayList<>();
+    private final Map<String, String> texts = new HashMap<>();
     private Course course = new Course("", "", "", List.of());
 
     private BankCheck(Path folder) {
@@ -57,8 +60,13 @@ final class BankCheck {
         return lists.misconceptions().values();
     }
 
-    List<Source> sources() {
-        return lists.sources().values();
+    Lists lists() {
+        return lists;
+    }
+
+    /// The questions as they were written, by id.
+    Map<String, String> texts() {
+        return Map.copyOf(texts);
     }
 
     private void readLists() {
@@ -121,6 +129,7 @@ final class BankCheck {
             topic.drafts().stream()
                     .flatMap(draft -> draft.settle(lists.questions()).stream())
                     .forEach(questions::add);
+            topic.texts().forEach(texts::putIfAbsent);
             findings.addAll(topic.notes().findings());
         }
         for (Path stranger : folder.strangers()) {
@@ -132,14 +141,18 @@ final class BankCheck {
     }
 
     /// What a topic file holds, and the notes made of it so far.
-    private record TopicRead(Notes notes, boolean isYaml, List<Draft> drafts) {}
+    private record TopicRead(
+            Notes notes, boolean isYaml, List<Draft> drafts, Map<String, String> texts) {}
 
     private TopicRead read(BankFolder.TopicPath topic, TopicFile reader) {
         Notes notes = new Notes(folder.relative(topic.file()));
-        Optional<Yaml> root = BankFile.read(topic.file(), notes);
+        Optional<String> text = BankFile.text(topic.file(), notes);
+        Optional<Yaml> root = text.flatMap(t -> BankFile.parse(t, notes));
         List<Draft> drafts =
                 root.map(yaml -> reader.read(yaml, notes, topic.module())).orElse(List.of());
-        return new TopicRead(notes, root.isPresent(), drafts);
+        Map<String, String> texts =
+                root.map(yaml -> QuestionTexts.of(text.orElseThrow(), yaml)).orElse(Map.of());
+        return new TopicRead(notes, root.isPresent(), drafts, texts);
     }
 
     private void noteUnused() {

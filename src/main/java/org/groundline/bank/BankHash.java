@@ -6,6 +6,7 @@ import org.groundline.ledger.Digests;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.Function;
 
 /// The hash of a whole bank. The order of lists counts where it is the course's, not where it is
@@ -13,17 +14,18 @@ import java.util.function.Function;
 final class BankHash {
     private BankHash() {}
 
-    static String of(
-            Course course,
-            List<Question> questions,
-            List<Misconception> misconceptions,
-            List<Source> sources) {
-        Map<String, Object> content =
-                Map.of(
-                        "course", course(course),
-                        "questions", sorted(questions, Question::id, q -> q.version()),
-                        "misconceptions", sorted(misconceptions, Misconception::id, Content::of),
-                        "sources", sorted(sources, Source::id, BankHash::source));
+    static String of(Course course, List<Question> questions, Lists lists, SchoolUse use) {
+        Map<String, Object> content = new TreeMap<>();
+        content.put("course", course(course));
+        content.put("questions", sorted(questions, Question::id, q -> q.version()));
+        content.put(
+                "misconceptions",
+                sorted(lists.misconceptions().values(), Misconception::id, Content::of));
+        content.put("sources", sorted(lists.sources().values(), Source::id, BankHash::source));
+        if (!use.equals(SchoolUse.AS_SHIPPED)) {
+            content.put("withdrawn", use.withdrawn().stream().sorted().toList());
+            content.put("jurisdictions", use.jurisdictions().stream().sorted().toList());
+        }
         return Digests.hex(CanonicalJson.of(content));
     }
 
@@ -56,8 +58,12 @@ final class BankHash {
     }
 
     private static Map<String, Object> objective(Objective objective) {
-        return Map.of(
-                "id", objective.id(), "text", objective.text(), "stage", objective.stage().word());
+        Map<String, Object> content = new TreeMap<>();
+        content.put("id", objective.id());
+        content.put("text", objective.text());
+        content.put("stage", objective.stage().word());
+        objective.national().ifPresent(asked -> content.put("national", asked));
+        return content;
     }
 
     private static Map<String, Object> shown(Demonstration demonstration) {

@@ -39,7 +39,7 @@ final class Content {
         content.put("stem", question.stem());
         content.put("options", question.options().stream().map(Content::option).toList());
         content.put("rationale", question.rationale());
-        question.jurisdiction().ifPresent(j -> content.put("jurisdiction", j));
+        question.jurisdiction().ifPresent(j -> content.put("jurisdiction", j.text()));
         if (!question.figures().isEmpty()) {
             content.put("figures", question.figures().stream().map(Content::figure).toList());
         }

@@ -16,7 +16,7 @@ public final class FixedQuestion implements Question {
     private final String stem;
     private final List<Option> options;
     private final String rationale;
-    private final @Nullable String jurisdiction;
+    private final @Nullable Jurisdiction jurisdiction;
     private final List<Figure> figures;
     private final String canonical;
     private final String version;
@@ -26,7 +26,7 @@ public final class FixedQuestion implements Question {
             String stem,
             List<Option> options,
             String rationale,
-            @Nullable String jurisdiction,
+            @Nullable Jurisdiction jurisdiction,
             Optional<Illustration> illustration) {
         this.heading = heading;
         this.stem = stem;
@@ -77,8 +77,8 @@ public final class FixedQuestion implements Question {
         return rationale;
     }
 
-    /// Where the question holds, for air law; empty where it holds everywhere.
-    public Optional<String> jurisdiction() {
+    @Override
+    public Optional<Jurisdiction> jurisdiction() {
         return Optional.ofNullable(jurisdiction);
     }
 

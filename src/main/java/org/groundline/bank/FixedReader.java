@@ -43,7 +43,7 @@ final class FixedReader {
                         "rationale",
                         "say why the key is right and why each distractor is not");
         OptionRules.checkRationale(section, rationale);
-        String jurisdiction = section.findText("jurisdiction").orElse(null);
+        Optional<Jurisdiction> jurisdiction = jurisdiction(section);
         Optional<Illustration> illustration = illustration(section);
         return new Draft(
                 claim,
@@ -55,8 +55,22 @@ final class FixedReader {
                                         stem,
                                         options,
                                         rationale,
-                                        jurisdiction,
+                                        jurisdiction.orElse(null),
                                         illustration)));
+    }
+
+    private static Optional<Jurisdiction> jurisdiction(Section section) {
+        Optional<String> text = section.findText("jurisdiction");
+        Optional<Jurisdiction> found = text.flatMap(Jurisdiction::find);
+        if (text.isPresent() && found.isEmpty()) {
+            section.note(
+                    Rule.VALUE,
+                    "jurisdiction",
+                    "has the jurisdiction '" + text.get() + "'",
+                    "write the code of the country or EU, a colon, and the regulation with its edition,"
+                            + " such as \"EU: Regulation (EU) 923/2012, text of December 2024\"");
+        }
+        return found;
     }
 
     private Optional<Illustration> illustration(Section section) {

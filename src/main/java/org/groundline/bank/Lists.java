@@ -11,6 +11,7 @@ record Lists(
         Register<Source> sources,
         Register<Illustration> illustrations,
         Register<String> questions) {
+    private static final String OWN = "the school's own list";
 
     /// An objective and where in the course it stands.
     record Placed(Objective objective, TopicPlace place) {}
@@ -21,6 +22,22 @@ record Lists(
     /// finding says already.
     Misconception idea(String id) {
         return misconceptions.find(id).orElse(new Misconception(id, "", "", ""));
+    }
+
+    /// The same lists with a school's own entries, and no question yet, so that a question may be
+    /// written again under its id. Nothing that is read against them is noted in these.
+    Lists forManuscript(OwnLists own) {
+        Register<Misconception> ideas = misconceptions.copy();
+        own.misconceptions().forEach(idea -> ideas.add(idea.id(), idea, OWN));
+        Register<Source> books = sources.copy();
+        own.sources().forEach(source -> books.add(source.id(), source, OWN));
+        return new Lists(
+                objectives.copy(),
+                topics.copy(),
+                ideas,
+                books,
+                illustrations.copy(),
+                empty().questions());
     }
 
     static Lists empty() {

@@ -1,5 +1,7 @@
 package org.groundline.bank;
 
+import java.util.Optional;
+
 /// A checked question of the bank. It never changes: another content is another version.
 public sealed interface Question permits FixedQuestion, NumericQuestion {
     Heading heading();
@@ -31,14 +33,8 @@ public sealed interface Question permits FixedQuestion, NumericQuestion {
         return heading().level();
     }
 
-    /// Whether it holds in every country: air law that does not belongs to a pack of one
-    /// jurisdiction.
-    default boolean holdsEverywhere() {
-        return switch (this) {
-            case FixedQuestion fixed -> fixed.jurisdiction().isEmpty();
-            case NumericQuestion numeric -> true;
-        };
-    }
+    /// Where it holds; empty where it holds in every country.
+    Optional<Jurisdiction> jurisdiction();
 
     default boolean safetyCritical() {
         return heading().safetyCritical();

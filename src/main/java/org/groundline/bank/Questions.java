@@ -10,6 +10,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.Function;
 
 /// The loaded question bank: sound, immutable, and answering every look-up from memory.
@@ -21,16 +22,28 @@ public final class Questions {
     private final Map<String, List<Question>> byModule;
     private final Map<String, Misconception> misconceptions;
     private final Map<String, Objective> objectives;
+    private final Lists lists;
+    private final Map<String, String> texts;
     private final String hash;
 
     private Questions(BankCheck check) {
-        course = check.course();
-        all = check.questions().stream().sorted(Comparator.comparing(Question::id)).toList();
+        this(check.course(), check.questions(), check.lists(), check.texts(), SchoolUse.AS_SHIPPED);
+    }
+
+    private Questions(
+            Course course,
+            List<Question> questions,
+            Lists lists,
+            Map<String, String> texts,
+            SchoolUse use) {
+        this.course = course;
+        this.lists = lists;
+        this.texts = texts;
+        all = questions.stream().sorted(Comparator.comparing(Question::id)).toList();
         byId = index(all, Question::id);
-        byTopic =
-                all.stream().filter(Question::holdsEverywhere).collect(groupingBy(Question::topic));
+        byTopic = all.stream().filter(use::asks).collect(groupingBy(Question::topic));
         byModule = all.stream().collect(groupingBy(Question::module));
-        misconceptions = index(check.misconceptions(), Misconception::id);
+        misconceptions = index(lists.misconceptions().values(), Misconception::id);
         objectives =
                 index(
                         course.modules().stream()
@@ -38,7 +51,26 @@ public final class Questions {
                                 .flatMap(t -> t.objectives().stream())
                                 .toList(),
                         Objective::id);
-        hash = BankHash.of(course, all, check.misconceptions(), check.sources());
+        hash = BankHash.of(course, all, lists, use);
+    }
+
+    /// This bank as a school uses it, to be asked for another use as this one.
+    public Questions usedAs(SchoolUse use) {
+        Map<String, Question> questions = new TreeMap<>(byId);
+        use.own().forEach(own -> questions.put(own.id(), own));
+        return new Questions(course, List.copyOf(questions.values()), lists, texts, use);
+    }
+
+    /// Reads a text that is written as a topic file with one question in it, whose id may be that
+    /// of a question of the bank. Everything in it is examined.
+    public Manuscript read(String text, OwnLists own) {
+        return new ManuscriptReader(lists.forManuscript(own)).read(text);
+    }
+
+    /// The text that a shipped question was written as, in a form that [#read] takes; empty where
+    /// no such question is shipped.
+    public Optional<String> findText(String id) {
+        return Optional.ofNullable(texts.get(id));
     }
 
     /// Loads a bank, whose folder may also be inside an archive.
@@ -102,8 +134,9 @@ public final class Questions {
         return Optional.ofNullable(byId.get(id));
     }
 
-    /// The questions of a topic that hold in every country, by id; none for an unknown topic. What
-    /// holds in one jurisdiction only would be wrong for a student of another.
+    /// The questions of a topic that a student may be asked, by id; none for an unknown topic. What
+    /// holds in one jurisdiction only would be wrong for a student of another, so unless a school
+    /// has chosen, these are the questions that hold everywhere.
     public List<Question> ofTopic(String topic) {
         return byTopic.getOrDefault(topic, List.of());
     }

@@ -22,6 +22,14 @@ final class Register<T> {
     private final Set<String> used = ConcurrentHashMap.newKeySet();
     private boolean readable = true;
 
+    /// The same entries, to be added to and referred to apart from these.
+    Register<T> copy() {
+        Register<T> copy = new Register<>(noun, list, unknown);
+        copy.entries.putAll(entries);
+        copy.readable = readable;
+        return copy;
+    }
+
     record Entry<T>(T value, String file, int line) {}
 
     /// @param noun what the entries are called in messages

@@ -10,6 +10,7 @@ import org.groundline.bank.file.Yaml;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /// Reads `syllabus.yaml`.
@@ -74,14 +75,22 @@ final class SyllabusFile {
     }
 
     private Objective objective(Section section, TopicPlace place) {
-        section.allowOnly("id", "stage", "text");
+        section.allowOnly("id", "stage", "text", "national");
         String id = Ids.numbered(section, place.topic(), "\\.[1-9]\\d?", place.topic() + ".1");
         Stage stage = section.choice("stage", Stage.values(), Stage::word);
         String text =
                 Prose.OBJECTIVE.read(section, "text", "say in a sentence what is to be known");
-        Objective objective = new Objective(id, text, stage);
+        Objective objective = new Objective(id, text, stage, national(section));
         lists.objectives().add(id, new Placed(objective, place), NAME, section);
         return objective;
+    }
+
+    private static Optional<String> national(Section section) {
+        return section.has("national")
+                ? Optional.of(
+                        Prose.SENTENCE.read(
+                                section, "national", "say what each country answers for itself"))
+                : Optional.empty();
     }
 
     private Demonstration demonstration(Section section, String module) {

@@ -92,14 +92,28 @@ class QuestionsTest {
         spoilt.replace(
                 SmallBank.FIXED,
                 "source: common practice",
-                "source: common practice\n    jurisdiction: one country, first edition");
+                "source: common practice\n    jurisdiction: \"XA: Act on free flight, first edition\"");
         Questions questions = Questions.load(spoilt.folder());
 
         List<Question> elsewhere =
-                questions.all().stream().filter(q -> !q.holdsEverywhere()).toList();
+                questions.all().stream().filter(q -> q.jurisdiction().isPresent()).toList();
 
         assertThat(elsewhere).hasSize(1);
         assertThat(questions.ofTopic("EQU-1")).isNotEmpty().doesNotContainAnyElementsOf(elsewhere);
+    }
+
+    @Test
+    void aJurisdictionWithoutCodeOrEditionIsAnError(@TempDir Path folder) {
+        SmallBank spoilt = SmallBank.copiedTo(folder);
+        spoilt.replace(
+                SmallBank.FIXED,
+                "source: common practice",
+                "source: common practice\n    jurisdiction: first edition");
+
+        assertThat(spoilt.findings())
+                .singleElement()
+                .asString()
+                .contains("has the jurisdiction 'first edition'; write the code of the country");
     }
 
     @Test

@@ -44,7 +44,7 @@ class WholeBankTest {
         assertThat(law)
                 .flatExtracting(question -> question.jurisdiction().stream().toList())
                 .isNotEmpty()
-                .allSatisfy(edition -> assertThat(edition).containsPattern("(923/2012|103)"));
+                .allSatisfy(where -> assertThat(where.edition()).containsPattern("(923/2012|103)"));
     }
 
     @Test

@@ -18,16 +18,17 @@ public final class BankFile {
 
     /// Reads the file, or notes why it cannot be read.
     public static Optional<Yaml> read(Path file, Notes notes) {
-        return text(file, notes)
-                .flatMap(
-                        text -> {
-                            try {
-                                return Optional.of(YamlTree.of(text));
-                            } catch (YamlFault fault) {
-                                fault.noteIn(notes);
-                                return Optional.empty();
-                            }
-                        });
+        return text(file, notes).flatMap(text -> parse(text, notes));
+    }
+
+    /// The tree that a text spells, or empty after noting why it spells none.
+    public static Optional<Yaml> parse(String text, Notes notes) {
+        try {
+            return Optional.of(YamlTree.of(text));
+        } catch (YamlFault fault) {
+            fault.noteIn(notes);
+            return Optional.empty();
+        }
     }
 
     /// The text of the file, or empty after noting why it cannot be read.
