@@ -36,6 +36,7 @@ class ArchitectureTest {
                     List.of("ledger"),
                     List.of("school"),
                     List.of("bank"),
+                    List.of("authoring"),
                     List.of("sitting"),
                     List.of("record"),
                     List.of("insight"),

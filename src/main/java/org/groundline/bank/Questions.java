@@ -24,6 +24,7 @@ public final class Questions {
     private final Map<String, Objective> objectives;
     private final Lists lists;
     private final Map<String, String> texts;
+    private final SchoolUse use;
     private final String hash;
 
     private Questions(BankCheck check) {
@@ -39,6 +40,7 @@ public final class Questions {
         this.course = course;
         this.lists = lists;
         this.texts = texts;
+        this.use = use;
         all = questions.stream().sorted(Comparator.comparing(Question::id)).toList();
         byId = index(all, Question::id);
         byTopic = all.stream().filter(use::asks).collect(groupingBy(Question::topic));
@@ -65,6 +67,27 @@ public final class Questions {
     /// of a question of the bank. Everything in it is examined.
     public Manuscript read(String text, OwnLists own) {
         return new ManuscriptReader(lists.forManuscript(own)).read(text);
+    }
+
+    /// What is wrong with a misconception that a school wants to add, in sentences; nothing is
+    /// empty.
+    public List<String> check(Misconception idea) {
+        return ListEntries.problems(idea);
+    }
+
+    /// What is wrong with a source that a school wants to add, in sentences; nothing is empty.
+    public List<String> check(Source source) {
+        return ListEntries.problems(source);
+    }
+
+    /// The school's own questions among these.
+    public List<Question> own() {
+        return use.own();
+    }
+
+    /// Whether students may be asked a question of this bank.
+    public boolean asks(Question question) {
+        return use.asks(question);
     }
 
     /// The text that a shipped question was written as, in a form that [#read] takes; empty where
@@ -148,6 +171,10 @@ public final class Questions {
 
     public Optional<Misconception> findMisconception(String id) {
         return Optional.ofNullable(misconceptions.get(id));
+    }
+
+    public Optional<Source> findSource(String id) {
+        return lists.sources().find(id);
     }
 
     /// @throws Refusal.NotFound if there is none

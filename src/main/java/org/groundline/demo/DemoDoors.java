@@ -1,5 +1,6 @@
 package org.groundline.demo;
 
+import org.groundline.authoring.SchoolBanks;
 import org.groundline.bank.Questions;
 import org.groundline.database.Database;
 import org.groundline.ledger.Foundation;
@@ -44,8 +45,9 @@ record DemoDoors(
             KnownSeeds seeds,
             String password) {
         Foundation foundation = Foundation.on(database, clock);
-        var openings = new Openings(foundation, bank, () -> true);
-        var sittings = new Sittings(foundation, bank, writer, openings, seeds);
+        var banks = new SchoolBanks(foundation, bank);
+        var openings = new Openings(foundation, banks, () -> true);
+        var sittings = new Sittings(foundation, banks, writer, openings, seeds);
         var records = new StudentRecords(foundation, bank.course(), sittings);
         var logins = new Logins(foundation);
         return new DemoDoors(
@@ -57,7 +59,7 @@ record DemoDoors(
                 logins,
                 openings,
                 sittings,
-                new Practices(foundation, bank, writer, seeds),
+                new Practices(foundation, banks, writer, seeds),
                 records,
                 new Debriefs(foundation),
                 new Demonstrations(foundation, bank.course()),

@@ -1,5 +1,6 @@
 package org.groundline.sitting;
 
+import org.groundline.authoring.SchoolBanks;
 import org.groundline.bank.Module;
 import org.groundline.bank.Questions;
 import org.groundline.bank.Topic;
@@ -27,14 +28,14 @@ public final class Openings {
     private static final Duration LONGEST_WINDOW = Duration.ofDays(14);
 
     private final Foundation foundation;
-    private final Questions bank;
+    private final SchoolBanks banks;
     private final BooleanSupplier mayCount;
 
     /// @param mayCount whether this server may hold tests that count now: its clock is right and
     ///   commits are durable
-    public Openings(Foundation foundation, Questions bank, BooleanSupplier mayCount) {
+    public Openings(Foundation foundation, SchoolBanks banks, BooleanSupplier mayCount) {
         this.foundation = foundation;
-        this.bank = bank;
+        this.banks = banks;
         this.mayCount = mayCount;
     }
 
@@ -49,7 +50,8 @@ public final class Openings {
         actor.require(Action.OPEN_TEST);
         requireCountable();
         Module module =
-                bank.course()
+                banks.shipped()
+                        .course()
                         .findModule(wish.module())
                         .orElseThrow(
                                 () ->
@@ -68,7 +70,10 @@ public final class Openings {
         PolicyRules rules = new Policies(foundation).current(actor.school(), tx).rules();
         Blueprint blueprint =
                 rows.findBlueprint(Stakes.PROGRESS, module.id())
-                        .orElseGet(() -> enterDefault(rows, module, rules));
+                        .orElseGet(
+                                () ->
+                                        enterDefault(
+                                                rows, banks.in(tx, actor.school()), module, rules));
         var opening =
                 new Opening(
                         foundation.ids().next(),
@@ -94,7 +99,8 @@ public final class Openings {
     /// The progress test that a school has until it enters its own: from each topic of the module
     /// as many items as its pass rate needs, one and a half minutes each, a sixth of them
     /// safety-critical.
-    private Blueprint enterDefault(OpeningRepository rows, Module module, PolicyRules rules) {
+    private Blueprint enterDefault(
+            OpeningRepository rows, Questions bank, Module module, PolicyRules rules) {
         Map<String, Integer> topics = new TreeMap<>();
         for (Topic topic : module.topics()) {
             topics.put(topic.id(), Math.min(rules.topicItems(), bank.ofTopic(topic.id()).size()));

@@ -1,5 +1,6 @@
 package org.groundline.sitting;
 
+import org.groundline.authoring.SchoolBanks;
 import org.groundline.bank.Posed;
 import org.groundline.bank.Question;
 import org.groundline.bank.Questions;
@@ -23,12 +24,12 @@ import java.util.function.LongSupplier;
 /// paper; everything after it follows from the seed.
 final class Posing {
     private final Foundation foundation;
-    private final Questions bank;
+    private final SchoolBanks banks;
     private final LongSupplier seeds;
 
-    Posing(Foundation foundation, Questions bank, LongSupplier seeds) {
+    Posing(Foundation foundation, SchoolBanks banks, LongSupplier seeds) {
         this.foundation = foundation;
-        this.bank = bank;
+        this.banks = banks;
         this.seeds = seeds;
     }
 
@@ -45,8 +46,8 @@ final class Posing {
     /// Assembles a paper by a blueprint and returns its id.
     UUID assemble(DSLContext tx, School school, Blueprint blueprint) {
         long seed = seeds.getAsLong();
-        UUID paper =
-                newPaper(tx, school.id(), blueprint.stakes(), Optional.of(blueprint.id()), seed);
+        UUID paper = newPaper(tx, school, blueprint.stakes(), Optional.of(blueprint.id()), seed);
+        Questions bank = banks.in(tx, school);
         List<Question> questions = new PaperDraw(bank, blueprint, seed).questions();
         keepVersions(tx, school.id(), questions);
         for (int i = 0; i < questions.size(); i++) {
@@ -61,7 +62,7 @@ final class Posing {
 
     /// Begins the paper of a practice, which grows by the item.
     UUID beginPractice(DSLContext tx, School school) {
-        return newPaper(tx, school.id(), Stakes.PRACTICE, Optional.empty(), seeds.getAsLong());
+        return newPaper(tx, school, Stakes.PRACTICE, Optional.empty(), seeds.getAsLong());
     }
 
     /// Poses one more question on a practice's paper.
@@ -80,9 +81,9 @@ final class Posing {
     }
 
     private UUID newPaper(
-            DSLContext tx, SchoolId school, Stakes stakes, Optional<UUID> blueprint, long seed) {
+            DSLContext tx, School school, Stakes stakes, Optional<UUID> blueprint, long seed) {
         UUID paper = foundation.ids().next();
-        new ItemRepository(tx, school)
+        new ItemRepository(tx, school.id())
                 .insertPaper(
                         new NewPaper(
                                 paper,
@@ -90,7 +91,7 @@ final class Posing {
                                 blueprint,
                                 seed,
                                 SeededDraw.version(),
-                                bank.hash(),
+                                banks.in(tx, school).hash(),
                                 foundation.now()));
         return paper;
     }
@@ -99,7 +100,7 @@ final class Posing {
     private record Place(UUID paper, int position, long seed) {}
 
     private Item pose(DSLContext tx, School school, Place place, Question question) {
-        Posed posed = bank.pose(question, place.seed());
+        Posed posed = banks.shipped().pose(question, place.seed());
         UUID id = foundation.ids().next();
         new ItemRepository(tx, school.id())
                 .insertItem(

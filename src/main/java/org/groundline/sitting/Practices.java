@@ -1,10 +1,10 @@
 package org.groundline.sitting;
 
+import org.groundline.authoring.SchoolBanks;
 import org.groundline.bank.Audience;
 import org.groundline.bank.Key;
 import org.groundline.bank.NumericQuestion;
 import org.groundline.bank.Question;
-import org.groundline.bank.Questions;
 import org.groundline.bank.Topic;
 import org.groundline.database.SchoolId;
 import org.groundline.database.Violation;
@@ -27,20 +27,20 @@ import java.util.function.LongSupplier;
 /// Practising a topic: one item at a time, the rationale after each answer. Counts for nothing.
 public final class Practices {
     private final Foundation foundation;
-    private final Questions bank;
+    private final SchoolBanks banks;
     private final Posing posing;
     private final Answers answers;
 
-    public Practices(Foundation foundation, Questions bank, AnswerWriter writer) {
-        this(foundation, bank, writer, Posing.secureSeeds());
+    public Practices(Foundation foundation, SchoolBanks banks, AnswerWriter writer) {
+        this(foundation, banks, writer, Posing.secureSeeds());
     }
 
     /// @param seeds what items are drawn with; whoever knows it can foretell every item
     public Practices(
-            Foundation foundation, Questions bank, AnswerWriter writer, LongSupplier seeds) {
+            Foundation foundation, SchoolBanks banks, AnswerWriter writer, LongSupplier seeds) {
         this.foundation = foundation;
-        this.bank = bank;
-        this.posing = new Posing(foundation, bank, seeds);
+        this.banks = banks;
+        this.posing = new Posing(foundation, banks, seeds);
         this.answers = new Answers(foundation, writer);
     }
 
@@ -61,7 +61,8 @@ public final class Practices {
     public PracticeItem next(Actor actor, String topic) {
         actor.requireAtAll(Action.PRACTISE);
         Topic known =
-                bank.course()
+                banks.shipped()
+                        .course()
                         .findTopic(topic)
                         .orElseThrow(() -> new Refusal.NotFound("The course has no such topic."));
         try {
@@ -122,7 +123,9 @@ public final class Practices {
     /// practised, a drawn one.
     private Question leastRecent(DSLContext tx, Actor actor, Sitting.Facts facts) {
         List<Question> all =
-                bank.ofTopic(facts.scope()).stream().filter(Practices::isForStudents).toList();
+                banks.in(tx, actor.school()).ofTopic(facts.scope()).stream()
+                        .filter(Practices::isForStudents)
+                        .toList();
         if (all.isEmpty()) {
             throw new Refusal.Conflict("There is no question on this topic yet.");
         }

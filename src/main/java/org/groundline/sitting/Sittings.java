@@ -1,6 +1,6 @@
 package org.groundline.sitting;
 
-import org.groundline.bank.Questions;
+import org.groundline.authoring.SchoolBanks;
 import org.groundline.database.SchoolId;
 import org.groundline.database.SubjectId;
 import org.groundline.database.Violation;
@@ -29,19 +29,20 @@ public final class Sittings {
     private final Seating seating;
     private final HandIn handIn;
 
-    public Sittings(Foundation foundation, Questions bank, AnswerWriter writer, Openings openings) {
-        this(foundation, bank, writer, openings, Posing.secureSeeds());
+    public Sittings(
+            Foundation foundation, SchoolBanks banks, AnswerWriter writer, Openings openings) {
+        this(foundation, banks, writer, openings, Posing.secureSeeds());
     }
 
     /// @param seeds what papers are drawn with; whoever knows it can foretell every paper
     public Sittings(
             Foundation foundation,
-            Questions bank,
+            SchoolBanks banks,
             AnswerWriter writer,
             Openings openings,
             LongSupplier seeds) {
         this.foundation = foundation;
-        this.posing = new Posing(foundation, bank, seeds);
+        this.posing = new Posing(foundation, banks, seeds);
         this.openings = openings;
         this.answers = new Answers(foundation, writer);
         this.scoring = new Scoring(foundation);

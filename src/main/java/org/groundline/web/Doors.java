@@ -1,5 +1,11 @@
 package org.groundline.web;
 
+import org.groundline.authoring.AirLaw;
+import org.groundline.authoring.Dossiers;
+import org.groundline.authoring.Editions;
+import org.groundline.authoring.OwnWords;
+import org.groundline.authoring.Reviews;
+import org.groundline.authoring.SchoolBanks;
 import org.groundline.bank.Questions;
 import org.groundline.insight.PassRates;
 import org.groundline.ledger.Foundation;
@@ -33,14 +39,20 @@ public record Doors(
         Debriefs debriefs,
         Demonstrations demonstrations,
         SignOffs signOffs,
-        PassRates rates) {
+        PassRates rates,
+        Dossiers dossiers,
+        Editions editions,
+        Reviews reviews,
+        OwnWords ownWords,
+        AirLaw airLaw) {
     /// Builds the doors from the ground up.
     ///
     /// @param mayCount whether tests that count may be held now
     public static Doors on(
             Foundation foundation, Questions bank, AnswerWriter writer, BooleanSupplier mayCount) {
-        var openings = new Openings(foundation, bank, mayCount);
-        var sittings = new Sittings(foundation, bank, writer, openings);
+        var banks = new SchoolBanks(foundation, bank);
+        var openings = new Openings(foundation, banks, mayCount);
+        var sittings = new Sittings(foundation, banks, writer, openings);
         var records = new StudentRecords(foundation, bank.course(), sittings);
         var logins = new Logins(foundation);
         return new Doors(
@@ -52,11 +64,16 @@ public record Doors(
                 logins,
                 openings,
                 sittings,
-                new Practices(foundation, bank, writer),
+                new Practices(foundation, banks, writer),
                 records,
                 new Debriefs(foundation),
                 new Demonstrations(foundation, bank.course()),
                 new SignOffs(foundation, bank.course(), records, logins),
-                new PassRates(foundation, bank.course()));
+                new PassRates(foundation, bank.course()),
+                new Dossiers(foundation, banks),
+                new Editions(foundation, banks),
+                new Reviews(foundation, banks),
+                new OwnWords(foundation, banks),
+                new AirLaw(foundation, banks));
     }
 }

@@ -3,6 +3,7 @@ package org.groundline.demo;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import org.groundline.authoring.SchoolBanks;
 import org.groundline.bank.Questions;
 import org.groundline.chance.SeededDraw;
 import org.groundline.database.Database;
@@ -130,11 +131,12 @@ class DemoTest {
     @Test
     void aTestIsOpenThatTheStudentOfTheYoungerIntakeCanBegin() {
         Actor student = actor(demo.listLogIns().getLast().email());
-        Openings openings = new Openings(foundation, BANK, () -> true);
+        Openings openings = new Openings(foundation, new SchoolBanks(foundation, BANK), () -> true);
         List<Opening> open =
                 openings.listMine(student).stream().filter(o -> o.isOpenAt(PRESENT)).toList();
         assertThat(open).hasSize(1);
-        var sittings = new Sittings(foundation, BANK, writer, openings);
+        var sittings =
+                new Sittings(foundation, new SchoolBanks(foundation, BANK), writer, openings);
         assertThat(sittings.listOpen(student)).isEmpty();
     }
 
@@ -143,8 +145,9 @@ class DemoTest {
         List<StudentRecord> board = board().stream().filter(DemoTest::isSitting).toList();
         assertThat(board).hasSize(1);
         Actor student = actor(board.getFirst().student().email());
-        var openings = new Openings(foundation, BANK, () -> true);
-        var sittings = new Sittings(foundation, BANK, writer, openings);
+        var openings = new Openings(foundation, new SchoolBanks(foundation, BANK), () -> true);
+        var sittings =
+                new Sittings(foundation, new SchoolBanks(foundation, BANK), writer, openings);
         var paper = sittings.open(student, sittings.listOpen(student).getFirst().facts().id());
         assertThat(paper.answers()).hasSizeBetween(5, 25);
     }
@@ -278,8 +281,9 @@ class DemoTest {
     }
 
     private List<StudentRecord> board() {
-        var openings = new Openings(foundation, BANK, () -> true);
-        var sittings = new Sittings(foundation, BANK, writer, openings);
+        var openings = new Openings(foundation, new SchoolBanks(foundation, BANK), () -> true);
+        var sittings =
+                new Sittings(foundation, new SchoolBanks(foundation, BANK), writer, openings);
         Actor chief = actor(demo.listLogIns().getFirst().email());
         return new StudentRecords(foundation, BANK.course(), sittings)
                 .listBoard(chief, Optional.empty());
