@@ -90,6 +90,13 @@ public final class AirLaw {
                 .isPresent();
     }
 
+    /// Whether an objective asks for national law.
+    public boolean isNational(String objective) {
+        return banks.shipped().course().modules().stream()
+                .flatMap(AirLaw::nationalObjectives)
+                .anyMatch(known -> known.id().equals(objective));
+    }
+
     /// Returns how far the pack of the actor's school has got.
     public Pack pack(Actor actor) {
         actor.require(Action.READ_BANK);

@@ -173,6 +173,21 @@ public final class Questions {
         return Optional.ofNullable(misconceptions.get(id));
     }
 
+    /// All misconceptions, in the order of their file.
+    public List<Misconception> misconceptions() {
+        return lists.misconceptions().values();
+    }
+
+    /// All sources, in the order of their file.
+    public List<Source> sources() {
+        return lists.sources().values();
+    }
+
+    /// The names of all illustrations.
+    public List<String> illustrations() {
+        return lists.illustrations().ids();
+    }
+
     public Optional<Source> findSource(String id) {
         return lists.sources().find(id);
     }

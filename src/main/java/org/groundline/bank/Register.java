@@ -101,6 +101,10 @@ final class Register<T> {
                 .toList();
     }
 
+    List<String> ids() {
+        return List.copyOf(entries.keySet());
+    }
+
     List<T> values() {
         return entries.values().stream().map(Entry::value).toList();
     }

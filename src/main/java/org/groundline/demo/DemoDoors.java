@@ -1,5 +1,6 @@
 package org.groundline.demo;
 
+import org.groundline.authoring.AirLaw;
 import org.groundline.authoring.SchoolBanks;
 import org.groundline.bank.Questions;
 import org.groundline.database.Database;
@@ -63,6 +64,7 @@ record DemoDoors(
                 records,
                 new Debriefs(foundation),
                 new Demonstrations(foundation, bank.course()),
-                new SignOffs(foundation, bank.course(), records, logins));
+                new SignOffs(
+                        foundation, bank.course(), records, logins, new AirLaw(foundation, banks)));
     }
 }

@@ -1,5 +1,6 @@
 package org.groundline.record;
 
+import org.groundline.authoring.AirLaw;
 import org.groundline.bank.Course;
 import org.groundline.database.SubjectId;
 import org.groundline.error.Refusal;
@@ -28,13 +29,20 @@ public final class SignOffs {
     private final StudentRecords records;
     private final People people;
     private final Logins logins;
+    private final AirLaw airLaw;
 
-    public SignOffs(Foundation foundation, Course course, StudentRecords records, Logins logins) {
+    public SignOffs(
+            Foundation foundation,
+            Course course,
+            StudentRecords records,
+            Logins logins,
+            AirLaw airLaw) {
         this.foundation = foundation;
         this.course = course;
         this.records = records;
         this.people = new People(foundation);
         this.logins = logins;
+        this.airLaw = airLaw;
     }
 
     /// Signs a module off for a student.
@@ -58,6 +66,7 @@ public final class SignOffs {
         rows.lockSignOffsOf(student.subject());
         ModuleRecord module =
                 records.recordsOf(tx, actor.school(), List.of(student)).get(0).getModule(moduleId);
+        requireLaw(tx, actor, moduleId);
         Attempt basis = readyBasis(module);
         Authorisation authorisation =
                 people.findAuthorisation(tx, actor.school(), actor.subject(), course.discipline())
@@ -87,6 +96,16 @@ public final class SignOffs {
                         "authorisation", authorisation.id().toString());
         enter(tx, actor, deed, new Entered(EntryKind.SIGN_OFF, Action.SIGN_OFF, facts));
         return signOff.id();
+    }
+
+    /// National law is never taken for known: nobody overrides this.
+    private void requireLaw(DSLContext tx, Actor actor, String module) {
+        if (airLaw.concerns(module) && !airLaw.isLive(tx, actor.school())) {
+            throw new Refusal.Conflict(
+                    "Not yet: the school’s own questions on the law of its country are not complete,"
+                            + " so air law cannot be signed off. The page “Air law” among the questions"
+                            + " shows what is missing.");
+        }
     }
 
     private static Attempt readyBasis(ModuleRecord module) {

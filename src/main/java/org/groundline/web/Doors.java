@@ -55,6 +55,7 @@ public record Doors(
         var sittings = new Sittings(foundation, banks, writer, openings);
         var records = new StudentRecords(foundation, bank.course(), sittings);
         var logins = new Logins(foundation);
+        var airLaw = new AirLaw(foundation, banks);
         return new Doors(
                 foundation,
                 bank,
@@ -68,12 +69,12 @@ public record Doors(
                 records,
                 new Debriefs(foundation),
                 new Demonstrations(foundation, bank.course()),
-                new SignOffs(foundation, bank.course(), records, logins),
+                new SignOffs(foundation, bank.course(), records, logins, airLaw),
                 new PassRates(foundation, bank.course()),
                 new Dossiers(foundation, banks),
                 new Editions(foundation, banks),
                 new Reviews(foundation, banks),
                 new OwnWords(foundation, banks),
-                new AirLaw(foundation, banks));
+                airLaw);
     }
 }

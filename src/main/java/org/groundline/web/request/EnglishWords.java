@@ -23,6 +23,11 @@ record EnglishWords() implements Words {
     }
 
     @Override
+    public String questionBank() {
+        return "Questions";
+    }
+
+    @Override
     public String people() {
         return "People";
     }

@@ -52,6 +52,11 @@ public final class Form {
         return ctx.formParams(name).stream().map(text -> id(name, text)).toList();
     }
 
+    /// Returns the texts of a field that may come several times, such as ticked boxes.
+    public List<String> texts(String name) {
+        return List.copyOf(ctx.formParams(name));
+    }
+
     /// Returns what was typed, by field, to be handed back; never a password.
     public Map<String, String> typed() {
         Map<String, String> typed = new HashMap<>();

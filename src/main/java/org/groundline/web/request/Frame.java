@@ -69,6 +69,9 @@ public record Frame(
         if (actor.may(Action.READ_RATES)) {
             way.add(new Link(root + "/rates", words.passRates()));
         }
+        if (actor.may(Action.READ_BANK)) {
+            way.add(new Link(root + "/bank", words.questionBank()));
+        }
         if (actor.may(Action.READ_PEOPLE)) {
             way.add(new Link(root + "/people", words.people()));
         }

@@ -11,6 +11,8 @@ public interface Words {
 
     String passRates();
 
+    String questionBank();
+
     String people();
 
     String policy();

@@ -16,7 +16,7 @@ import java.util.stream.Collectors;
 /// JSON below the API, forms elsewhere. A route that is not listed is sent nothing.
 final class AccessRequests {
     private static final Pattern ID =
-            Pattern.compile("\\{(subject|sitting|item|opening|signOff|intake)}");
+            Pattern.compile("\\{(subject|sitting|item|opening|signOff|intake|edition)}");
 
     private static final Map<String, String> BODIES = new LinkedHashMap<>();
 
@@ -70,6 +70,29 @@ final class AccessRequests {
         page(
                 "POST /policy",
                 "version=1&passMark=75&topicItems=10&numericShare=15&studentsToSpeak=5");
+        bank();
+    }
+
+    private static void bank() {
+        page("POST /bank/check", "text=topic: EQU-1");
+        page(
+                "POST /bank/drafts",
+                "deed=keep&change=substantive&since=0&text={topic: EQU-1, questions: [{id: {unique}}]}");
+        String question = "POST /bank/questions/{question}";
+        page(question + "/submitted", "edition={edition}");
+        page(question + "/approved", "edition={edition}&version=none&from=2027-06-01");
+        page(question + "/sent-back", "edition={edition}&reason=A test.");
+        page(question + "/retired", "edition={edition}&reason=A test.");
+        page(question + "/withdrawn", "reason=A test.");
+        page(question + "/restored", "reason=A test.");
+        page(question + "/remarks", "remark=A test.");
+        page("POST /bank/air-law", "country=XA");
+        page(
+                "POST /bank/lists/misconceptions",
+                "id={unique}&wrong=The wrong idea.&right=The right idea.&feedback=this is a test");
+        page(
+                "POST /bank/lists/sources",
+                "sourceId={unique}&title=An act on flight&publisher=An office&year=2027&read=verified");
     }
 
     private AccessRequests() {}
@@ -135,6 +158,7 @@ final class AccessRequests {
         return text.replace("{password}", TestServer.PASSWORD)
                 .replace("{uuid}", TestServer.newId().toString())
                 .replace("{unique}", "u" + TestServer.newId())
-                .replace("{topic}", "AER-2");
+                .replace("{topic}", "AER-2")
+                .replace("{question}", TestServer.bank().ofTopic("EQU-1").getFirst().id());
     }
 }

@@ -4,8 +4,12 @@ import static java.util.stream.Collectors.toMap;
 
 import com.fasterxml.jackson.databind.JsonNode;
 
+import org.groundline.authoring.Change;
+import org.groundline.authoring.Edition;
+import org.groundline.authoring.Editions;
 import org.groundline.database.SubjectId;
 import org.groundline.school.Action;
+import org.groundline.school.Actor;
 import org.groundline.school.Permissions;
 import org.groundline.school.Role;
 import org.groundline.school.Scope;
@@ -130,6 +134,7 @@ final class AccessWorld {
         ids.put("subject", subject.value().toString());
         ids.put("intake", intake.toString());
         ids.put("demonstration", "none");
+        ids.put("edition", edition(taught));
         ids.put("opening", open(chief, "EQU", intake));
         ids.put("sitting", begin(student, ids.get("opening")));
         ids.put("item", student.get("/sittings/" + ids.get("sitting")).text("/items/0/item/item"));
@@ -137,6 +142,21 @@ final class AccessWorld {
         handIn(taught, student, ids, begin(student, open(chief, "SAF", intake)));
         signOff(taught, student, ids, begin(student, open(chief, "AER", intake)));
         return new Things(ids);
+    }
+
+    /// A question of the school's own that waits for a second person.
+    private String edition(TaughtSchool taught) {
+        Actor cleo = server.actor(taught.school, "cleo");
+        String shipped = TestServer.bank().ofTopic("EQU-1").getLast().id();
+        String text = TestServer.bank().findText(shipped).orElseThrow();
+        var writing =
+                new Editions.Writing(
+                        text.replace("id: " + shipped, "id: u" + TestServer.newId()),
+                        0,
+                        Change.SUBSTANTIVE);
+        Edition edition = server.doors().editions().keep(cleo, writing);
+        server.doors().editions().submit(cleo, edition.id());
+        return edition.id().toString();
     }
 
     private static String open(ApiClient chief, String module, UUID intake) {
