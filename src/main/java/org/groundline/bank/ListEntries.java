@@ -34,8 +34,32 @@ final class ListEntries {
         return notes.findings().stream().map(Finding::message).toList();
     }
 
+    /// The lists as files, by their names; none for an empty list.
+    static Map<String, String> files(OwnLists own) {
+        Map<String, String> files = new LinkedHashMap<>();
+        if (!own.misconceptions().isEmpty()) {
+            files.put(
+                    MisconceptionsFile.NAME,
+                    YamlText.of(
+                            Map.of(
+                                    "misconceptions",
+                                    own.misconceptions().stream()
+                                            .map(idea -> written(idea))
+                                            .toList())));
+        }
+        if (!own.sources().isEmpty()) {
+            files.put(
+                    SourcesFile.NAME,
+                    YamlText.of(
+                            Map.of(
+                                    "sources",
+                                    own.sources().stream().map(book -> written(book)).toList())));
+        }
+        return files;
+    }
+
     /// The keys of an entry of `misconceptions.yaml`.
-    static Map<String, String> written(Misconception idea) {
+    private static Map<String, String> written(Misconception idea) {
         Map<String, String> keys = new LinkedHashMap<>();
         keys.put("id", idea.id());
         keys.put("wrong", idea.wrong());
@@ -45,7 +69,7 @@ final class ListEntries {
     }
 
     /// The keys of an entry of `sources.yaml`.
-    static Map<String, String> written(Source source) {
+    private static Map<String, String> written(Source source) {
         Map<String, String> keys = new LinkedHashMap<>();
         keys.put("id", source.id());
         keys.put("title", source.title());

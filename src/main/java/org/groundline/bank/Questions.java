@@ -69,6 +69,11 @@ public final class Questions {
         return new ManuscriptReader(lists.forManuscript(own)).read(text);
     }
 
+    /// A school's lists as files in the form of the bank's; none for an empty list.
+    public Map<String, String> files(OwnLists own) {
+        return ListEntries.files(own);
+    }
+
     /// What is wrong with a misconception that a school wants to add, in sentences; nothing is
     /// empty.
     public List<String> check(Misconception idea) {

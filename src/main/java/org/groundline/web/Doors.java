@@ -3,6 +3,7 @@ package org.groundline.web;
 import org.groundline.authoring.AirLaw;
 import org.groundline.authoring.Dossiers;
 import org.groundline.authoring.Editions;
+import org.groundline.authoring.OwnFiles;
 import org.groundline.authoring.OwnWords;
 import org.groundline.authoring.Reviews;
 import org.groundline.authoring.SchoolBanks;
@@ -44,6 +45,7 @@ public record Doors(
         Editions editions,
         Reviews reviews,
         OwnWords ownWords,
+        OwnFiles ownFiles,
         AirLaw airLaw) {
     /// Builds the doors from the ground up.
     ///
@@ -75,6 +77,7 @@ public record Doors(
                 new Editions(foundation, banks),
                 new Reviews(foundation, banks),
                 new OwnWords(foundation, banks),
+                new OwnFiles(foundation, banks),
                 airLaw);
     }
 }

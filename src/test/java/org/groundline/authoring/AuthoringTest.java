@@ -307,6 +307,28 @@ class AuthoringTest {
     }
 
     @Test
+    void whatIsLiveIsExportedAsFilesThatTheBankReads() {
+        doors.ownWords()
+                .enter(
+                        author,
+                        new Misconception(
+                                "photo-first",
+                                "A photo matters more than a strap.",
+                                "No photo is worth an open strap.",
+                                "the photo can wait"));
+        Edition live = submitted(TEXT.replace("earlier-check-counts", "photo-first"));
+        approve(live, FROM_TODAY);
+        keep(TEXT.replace(ID, "only-a-draft"), 0);
+
+        var files = doors.ownFiles().of(chief);
+
+        assertThat(files).containsOnlyKeys("misconceptions.yaml", "EQU/own-" + ID + ".yaml");
+        assertThat(files.get("EQU/own-" + ID + ".yaml")).isEqualTo(live.text());
+        assertThat(files.get("misconceptions.yaml"))
+                .contains("- id: photo-first", "wrong: A photo matters more than a strap.");
+    }
+
+    @Test
     void theAirLawOfACountryIsLiveWhenEachPointHasAnApprovedQuestion() {
         Actor instructor = given("ina", Role.INSTRUCTOR);
         assertThat(doors.airLaw().pack(instructor).isLive()).isFalse();

@@ -18,5 +18,6 @@ public final class AuthorPages {
         new ComparePages(doors).addTo(routes);
         new OwnWordPages(doors).addTo(routes);
         new AirLawPages(doors).addTo(routes);
+        new ExportPages(doors).addTo(routes);
     }
 }

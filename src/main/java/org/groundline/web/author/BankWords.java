@@ -214,6 +214,8 @@ public interface BankWords {
 
     String ownListsHint();
 
+    String export();
+
     String misconceptions();
 
     String sources();

@@ -533,6 +533,11 @@ record EnglishBankWords() implements BankWords {
     }
 
     @Override
+    public String export() {
+        return "Own questions as files";
+    }
+
+    @Override
     public String ownListsHint() {
         return "What the questions of this school may name beside the shipped lists. Who enters an id again writes it anew: questions that name it then read as another version.";
     }
