@@ -174,6 +174,46 @@ class WalkTest {
     }
 
     @Test
+    void anAuthorWritesAQuestionAndASecondPersonApprovesIt() {
+        SERVER.givenPerson(school, "ute", Role.AUTHOR);
+        SERVER.givenPerson(school, "rita", Role.REVIEWER);
+        Window window = chromium.logIn(school, "ute");
+        window.follow("Questions");
+        window.page.fill("#words", "reserve handle");
+        window.press("Show");
+        window.follow("Questions");
+        window.follow("Write a question");
+        window.page.fill("#id", "strap-opened-for-a-photo");
+        window.page.selectOption("#objective", "EQU-1.2");
+        window.page.fill("#stem", "You opened a leg strap for a photo. What comes before the launch?");
+        window.page.fill("#option1", "The whole check again from its start");
+        window.page.check("#key1");
+        window.page.fill("#option2", "The strap alone, as the rest was checked");
+        window.page.fill("#idea2", "earlier-check-counts");
+        window.page.fill("#option3", "The launch, as the chest strap is closed");
+        window.page.fill("#idea3", "chest-strap-holds-pilot");
+        window.page.fill(
+                "#rationale",
+                "After any unbuckling the check begins again; a chest strap alone holds nobody.");
+        window.page.check("#practice");
+        window.page.locator("#said").getByText("Nothing stands against it.").waitFor();
+        window.press("Check and preview");
+        assertThat(window.text()).contains("Nothing stands against it.");
+        window.press("Keep as draft");
+        window.press("Submit for review");
+        assertThat(window.text()).contains("waits for a second person");
+
+        Window second = chromium.logIn(school, "rita");
+        second.go("/bank/questions/strap-opened-for-a-photo");
+        second.press("Approve");
+        assertThat(second.text()).contains("live").contains("rita Person");
+        second.follow("Compare editions");
+        second.go("/bank/questions/glide-distance-in-wind?instances=20");
+        second.go("/bank/lists");
+        second.go("/bank/air-law");
+    }
+
+    @Test
     void theBoardOfAClassOfTwentyFourPrintsOnOneSheet() {
         for (int i : IntStream.range(1, 24).toArray()) {
             SERVER.givenPerson(school, "student" + i, Role.STUDENT);
