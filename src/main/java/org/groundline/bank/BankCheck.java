@@ -9,8 +9,10 @@ import org.groundline.bank.file.Yaml;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
 
@@ -22,6 +24,7 @@ final class BankCheck {
     private final Lists lists = Lists.empty();
     private final List<Finding> findings = new ArrayList<>();
     private final List<Question> questions = new ArrayList<>();
+    private final List<Brief> briefs = new ArrayList<>();
     private Course course = new Course("", "", "", List.of());
 
     private BankCheck(Path folder) {
@@ -33,6 +36,7 @@ final class BankCheck {
         check.readLists();
         if (check.folder.exists()) {
             boolean allRead = check.readTopics(known);
+            check.readBriefs();
             check.findings.addAll(SlipIdeas.missing(check.lists.misconceptions()));
             if (allRead) {
                 check.noteUnused();
@@ -51,6 +55,10 @@ final class BankCheck {
 
     List<Question> questions() {
         return List.copyOf(questions);
+    }
+
+    List<Brief> briefs() {
+        return List.copyOf(briefs);
     }
 
     List<Misconception> misconceptions() {
@@ -131,6 +139,22 @@ final class BankCheck {
         return topics.stream().allMatch(TopicRead::isYaml);
     }
 
+    /// A topic counts as having a brief where there is a file for it, even one with faults.
+    private void readBriefs() {
+        Set<String> topics = new HashSet<>();
+        for (Path file : folder.briefs()) {
+            Notes notes = new Notes(folder.relative(file));
+            BriefFile.read(file, lists, notes).ifPresent(briefs::add);
+            topics.add(BankFolder.briefId(file));
+            findings.addAll(notes.findings());
+        }
+        note(
+                lists.topics().without(topics),
+                Rule.TOPIC_WITHOUT_BRIEF,
+                t -> "topic " + t.topic() + " has no brief",
+                "write one in the folder briefs");
+    }
+
     /// What a topic file holds, and the notes made of it so far.
     private record TopicRead(Notes notes, boolean isYaml, List<Draft> drafts) {}
 
@@ -156,7 +180,7 @@ final class BankCheck {
         noteUnused(
                 lists.illustrations(),
                 Rule.ILLUSTRATION_UNUSED,
-                i -> "the illustration stands beside no question",
+                i -> "the illustration stands beside no question and in no brief",
                 "use it or remove it");
         noteUnused(
                 lists.sources(),
@@ -167,7 +191,15 @@ final class BankCheck {
 
     private <T> void noteUnused(
             Register<T> register, Rule rule, Function<T, String> problem, String remedy) {
-        for (Register.Entry<T> entry : register.unused()) {
+        note(register.unused(), rule, problem, remedy);
+    }
+
+    private <T> void note(
+            List<Register.Entry<T>> entries,
+            Rule rule,
+            Function<T, String> problem,
+            String remedy) {
+        for (Register.Entry<T> entry : entries) {
             Notes notes = new Notes(entry.file());
             notes.add(rule, entry.line(), problem.apply(entry.value()), remedy);
             findings.addAll(notes.findings());

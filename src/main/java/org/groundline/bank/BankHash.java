@@ -16,12 +16,14 @@ final class BankHash {
     static String of(
             Course course,
             List<Question> questions,
+            List<Brief> briefs,
             List<Misconception> misconceptions,
             List<Source> sources) {
         Map<String, Object> content =
                 Map.of(
                         "course", course(course),
                         "questions", sorted(questions, Question::id, q -> q.version()),
+                        "briefs", sorted(briefs, Brief::topic, Brief::version),
                         "misconceptions", sorted(misconceptions, Misconception::id, Content::of),
                         "sources", sorted(sources, Source::id, BankHash::source));
         return Digests.hex(CanonicalJson.of(content));

@@ -21,6 +21,7 @@ public final class Questions {
     private final Map<String, List<Question>> byModule;
     private final Map<String, Misconception> misconceptions;
     private final Map<String, Objective> objectives;
+    private final Map<String, Brief> briefs;
     private final String hash;
 
     private Questions(BankCheck check) {
@@ -38,7 +39,8 @@ public final class Questions {
                                 .flatMap(t -> t.objectives().stream())
                                 .toList(),
                         Objective::id);
-        hash = BankHash.of(course, all, check.misconceptions(), check.sources());
+        briefs = index(check.briefs(), Brief::topic);
+        hash = BankHash.of(course, all, check.briefs(), check.misconceptions(), check.sources());
     }
 
     /// Loads a bank, whose folder may also be inside an archive.
@@ -125,6 +127,19 @@ public final class Questions {
     /// @throws Refusal.NotFound if there is none
     public Objective objective(String id) {
         return Optional.ofNullable(objectives.get(id)).orElseThrow(() -> missing("objective", id));
+    }
+
+    /// The brief of a topic; none for an unknown topic, or where nobody has written one yet.
+    public Optional<Brief> findBrief(String topic) {
+        return Optional.ofNullable(briefs.get(topic));
+    }
+
+    /// The briefs of a module in the order of its topics; none for an unknown module.
+    public List<Brief> briefsOf(String module) {
+        return course.findModule(module).stream()
+                .flatMap(m -> m.topics().stream())
+                .flatMap(topic -> findBrief(topic.id()).stream())
+                .toList();
     }
 
     /// The SHA-256 of everything in the bank; any change of content changes it.
