@@ -36,7 +36,7 @@ class ArchitectureTest {
                     List.of("ledger"),
                     List.of("school"),
                     List.of("bank"),
-                    List.of("sitting"),
+                    List.of("sitting", "reading"),
                     List.of("record"),
                     List.of("insight"),
                     List.of("demo"),

@@ -3,6 +3,7 @@ package org.groundline.web;
 import org.groundline.bank.Questions;
 import org.groundline.insight.PassRates;
 import org.groundline.ledger.Foundation;
+import org.groundline.reading.Readings;
 import org.groundline.record.Debriefs;
 import org.groundline.record.Demonstrations;
 import org.groundline.record.SignOffs;
@@ -29,6 +30,7 @@ public record Doors(
         Openings openings,
         Sittings sittings,
         Practices practices,
+        Readings readings,
         StudentRecords records,
         Debriefs debriefs,
         Demonstrations demonstrations,
@@ -53,6 +55,7 @@ public record Doors(
                 openings,
                 sittings,
                 new Practices(foundation, bank, writer),
+                new Readings(foundation, bank),
                 records,
                 new Debriefs(foundation),
                 new Demonstrations(foundation, bank.course()),
