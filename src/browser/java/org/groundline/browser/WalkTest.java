@@ -158,7 +158,10 @@ class WalkTest {
         assertThat(window.text()).containsPattern("signed\\s+1 May");
 
         window.follow("ada Person");
-        window.page.locator("summary").first().click();
+        window.page
+                .locator("summary", new Page.LocatorOptions().setHasText("Reverse"))
+                .first()
+                .click();
         window.page.fill("#reason-EQU", "Signed for the wrong student");
         window.page.fill("#reverse-password-EQU", TestServer.PASSWORD);
         window.press("Reverse this sign-off");

@@ -3,6 +3,7 @@ package org.groundline.demo;
 import org.groundline.bank.Questions;
 import org.groundline.database.Database;
 import org.groundline.ledger.Foundation;
+import org.groundline.reading.Readings;
 import org.groundline.record.Debriefs;
 import org.groundline.record.Demonstrations;
 import org.groundline.record.SignOffs;
@@ -29,6 +30,7 @@ record DemoDoors(
         Openings openings,
         Sittings sittings,
         Practices practices,
+        Readings readings,
         StudentRecords records,
         Debriefs debriefs,
         Demonstrations demonstrations,
@@ -58,6 +60,7 @@ record DemoDoors(
                 openings,
                 sittings,
                 new Practices(foundation, bank, writer, seeds),
+                new Readings(foundation, bank),
                 records,
                 new Debriefs(foundation),
                 new Demonstrations(foundation, bank.course()),

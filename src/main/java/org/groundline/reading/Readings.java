@@ -57,6 +57,13 @@ public final class Readings {
         return reading(brief, acknowledged(actor, actor.subject()));
     }
 
+    /// Returns what the actor has read of all briefs there are, by topic in the order of the
+    /// course.
+    public Map<String, Reading> listOwn(Actor actor) {
+        actor.requireAtAll(Action.READ_BRIEF);
+        return readings(acknowledged(actor, actor.subject()));
+    }
+
     /// Returns what a person has read of all briefs there are, by topic in the order of the course;
     /// for the person and for staff.
     ///
@@ -64,7 +71,10 @@ public final class Readings {
     public Map<String, Reading> listOf(Actor actor, SubjectId subject) {
         actor.requireFor(Action.READ_COURSE, subject);
         SubjectId present = people.getPerson(actor.school(), subject).subject();
-        List<Acknowledgement> acknowledged = acknowledged(actor, present);
+        return readings(acknowledged(actor, present));
+    }
+
+    private Map<String, Reading> readings(List<Acknowledgement> acknowledged) {
         Map<String, Reading> readings = new LinkedHashMap<>();
         bank.course().modules().stream()
                 .flatMap(module -> bank.briefsOf(module.id()).stream())
