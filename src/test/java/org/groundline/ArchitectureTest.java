@@ -37,7 +37,7 @@ class ArchitectureTest {
                     List.of("school"),
                     List.of("bank"),
                     List.of("authoring"),
-                    List.of("sitting"),
+                    List.of("sitting", "reading"),
                     List.of("record"),
                     List.of("insight"),
                     List.of("demo"),
@@ -50,7 +50,7 @@ class ArchitectureTest {
     private static final List<List<String>> ROOMS =
             List.of(
                     List.of("bank.file", "bank.numeric.formula", "bank.numeric.posed"),
-                    List.of("bank.numeric.source"),
+                    List.of("bank.numeric.source", "bank.brief"),
                     List.of("bank.numeric.draw", "bank.numeric.goal", "bank.numeric.picture"),
                     List.of("bank.numeric.working"),
                     List.of("bank.numeric.check"),

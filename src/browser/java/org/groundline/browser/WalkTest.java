@@ -158,7 +158,10 @@ class WalkTest {
         assertThat(window.text()).containsPattern("signed\\s+1 May");
 
         window.follow("ada Person");
-        window.page.locator("summary").first().click();
+        window.page
+                .locator("summary", new Page.LocatorOptions().setHasText("Reverse"))
+                .first()
+                .click();
         window.page.fill("#reason-EQU", "Signed for the wrong student");
         window.page.fill("#reverse-password-EQU", TestServer.PASSWORD);
         window.press("Reverse this sign-off");
@@ -185,7 +188,8 @@ class WalkTest {
         window.follow("Write a question");
         window.page.fill("#id", "strap-opened-for-a-photo");
         window.page.selectOption("#objective", "EQU-1.2");
-        window.page.fill("#stem", "You opened a leg strap for a photo. What comes before the launch?");
+        window.page.fill(
+                "#stem", "You opened a leg strap for a photo. What comes before the launch?");
         window.page.fill("#option1", "The whole check again from its start");
         window.page.check("#key1");
         window.page.fill("#option2", "The strap alone, as the rest was checked");

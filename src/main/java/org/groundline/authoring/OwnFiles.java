@@ -20,8 +20,8 @@ public final class OwnFiles {
         this.banks = banks;
     }
 
-    /// Returns the texts of the files by their paths: one for each question of the school's own that
-    /// is live, in the folder of its module, and its lists where they are not empty.
+    /// Returns the texts of the files by their paths: one for each question of the school's own
+    /// that is live, in the folder of its module, and its lists where they are not empty.
     public Map<String, String> of(Actor actor) {
         actor.require(Action.READ_BANK);
         return Desk.open(foundation, banks, actor, OwnFiles::files);

@@ -10,9 +10,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
 
@@ -25,6 +27,7 @@ final class BankCheck {
     private final List<Finding> findings = new ArrayList<>();
     private final List<Question> questions = new ArrayList<>();
     private final Map<String, String> texts = new HashMap<>();
+    private final List<Brief> briefs = new ArrayList<>();
     private Course course = new Course("", "", "", List.of());
 
     private BankCheck(Path folder) {
@@ -36,6 +39,7 @@ final class BankCheck {
         check.readLists();
         if (check.folder.exists()) {
             boolean allRead = check.readTopics(known);
+            check.readBriefs();
             check.findings.addAll(SlipIdeas.missing(check.lists.misconceptions()));
             if (allRead) {
                 check.noteUnused();
@@ -54,6 +58,10 @@ final class BankCheck {
 
     List<Question> questions() {
         return List.copyOf(questions);
+    }
+
+    List<Brief> briefs() {
+        return List.copyOf(briefs);
     }
 
     List<Misconception> misconceptions() {
@@ -140,6 +148,22 @@ final class BankCheck {
         return topics.stream().allMatch(TopicRead::isYaml);
     }
 
+    /// A topic counts as having a brief where there is a file for it, even one with faults.
+    private void readBriefs() {
+        Set<String> topics = new HashSet<>();
+        for (Path file : folder.briefs()) {
+            Notes notes = new Notes(folder.relative(file));
+            BriefFile.read(file, lists, notes).ifPresent(briefs::add);
+            topics.add(BankFolder.briefId(file));
+            findings.addAll(notes.findings());
+        }
+        note(
+                lists.topics().without(topics),
+                Rule.TOPIC_WITHOUT_BRIEF,
+                t -> "topic " + t.topic() + " has no brief",
+                "write one in the folder briefs");
+    }
+
     /// What a topic file holds, and the notes made of it so far.
     private record TopicRead(
             Notes notes, boolean isYaml, List<Draft> drafts, Map<String, String> texts) {}
@@ -169,7 +193,7 @@ final class BankCheck {
         noteUnused(
                 lists.illustrations(),
                 Rule.ILLUSTRATION_UNUSED,
-                i -> "the illustration stands beside no question",
+                i -> "the illustration stands beside no question and in no brief",
                 "use it or remove it");
         noteUnused(
                 lists.sources(),
@@ -180,7 +204,15 @@ final class BankCheck {
 
     private <T> void noteUnused(
             Register<T> register, Rule rule, Function<T, String> problem, String remedy) {
-        for (Register.Entry<T> entry : register.unused()) {
+        note(register.unused(), rule, problem, remedy);
+    }
+
+    private <T> void note(
+            List<Register.Entry<T>> entries,
+            Rule rule,
+            Function<T, String> problem,
+            String remedy) {
+        for (Register.Entry<T> entry : entries) {
             Notes notes = new Notes(entry.file());
             notes.add(rule, entry.line(), problem.apply(entry.value()), remedy);
             findings.addAll(notes.findings());

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -18,6 +19,9 @@ final class BankFolder {
     private static final String SCHEMA = "schema";
     private static final String ILLUSTRATIONS = "illustrations";
     private static final String SVG = ".svg";
+    private static final String BRIEFS = "briefs";
+    private static final String MD = ".md";
+    private static final Set<String> NO_MODULES = Set.of(SCHEMA, ILLUSTRATIONS, BRIEFS);
 
     private final Path folder;
 
@@ -46,24 +50,45 @@ final class BankFolder {
     private List<Path> modules() {
         return entries(folder).stream()
                 .filter(Files::isDirectory)
-                .filter(d -> !name(d).equals(SCHEMA) && !name(d).equals(ILLUSTRATIONS))
+                .filter(d -> !NO_MODULES.contains(name(d)))
                 .toList();
     }
 
     /// The drawings made by hand.
     List<Path> illustrations() {
-        return drawings().filter(f -> name(f).endsWith(SVG)).toList();
+        return within(ILLUSTRATIONS).filter(f -> name(f).endsWith(SVG)).toList();
     }
 
-    private Stream<Path> drawings() {
-        Path drawings = folder.resolve(ILLUSTRATIONS);
-        return Files.isDirectory(drawings) ? entries(drawings).stream() : Stream.of();
+    /// The briefs of topics.
+    List<Path> briefs() {
+        return within(BRIEFS).filter(f -> name(f).endsWith(MD)).toList();
+    }
+
+    private Stream<Path> within(String name) {
+        Path inner = folder.resolve(name);
+        return Files.isDirectory(inner) ? entries(inner).stream() : Stream.of();
     }
 
     /// The id of an illustration by its file.
     static String illustrationId(Path file) {
-        String name = name(file);
-        return name.substring(0, name.length() - SVG.length());
+        return withoutEnd(name(file), SVG);
+    }
+
+    /// The topic of a brief by its file.
+    static String briefId(Path file) {
+        return withoutEnd(name(file), MD);
+    }
+
+    /// The id of the illustration at an address that a brief gives; empty for another address.
+    static Optional<String> illustrationAt(String address) {
+        String start = "../" + ILLUSTRATIONS + "/";
+        return address.startsWith(start) && address.endsWith(SVG)
+                ? Optional.of(withoutEnd(address.substring(start.length()), SVG))
+                : Optional.empty();
+    }
+
+    private static String withoutEnd(String text, String end) {
+        return text.substring(0, text.length() - end.length());
     }
 
     private static Stream<Path> topics(Path module) {
@@ -79,8 +104,11 @@ final class BankFolder {
                         .filter(f -> !lists.contains(name(f)) && !OTHER_FILES.contains(name(f)));
         Stream<Path> below =
                 modules().stream().flatMap(m -> entries(m).stream()).filter(f -> !isTopicFile(f));
-        Stream<Path> beside = drawings().filter(f -> !name(f).endsWith(SVG));
-        return Stream.of(atTop, below, beside).flatMap(strangers -> strangers).toList();
+        Stream<Path> beside = within(ILLUSTRATIONS).filter(f -> !name(f).endsWith(SVG));
+        Stream<Path> amongBriefs = within(BRIEFS).filter(f -> !name(f).endsWith(MD));
+        return Stream.of(atTop, below, beside, amongBriefs)
+                .flatMap(strangers -> strangers)
+                .toList();
     }
 
     /// The path from the bank's folder, with `/` on every system.

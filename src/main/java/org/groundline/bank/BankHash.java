@@ -14,10 +14,16 @@ import java.util.function.Function;
 final class BankHash {
     private BankHash() {}
 
-    static String of(Course course, List<Question> questions, Lists lists, SchoolUse use) {
+    static String of(
+            Course course,
+            List<Question> questions,
+            List<Brief> briefs,
+            Lists lists,
+            SchoolUse use) {
         Map<String, Object> content = new TreeMap<>();
         content.put("course", course(course));
         content.put("questions", sorted(questions, Question::id, q -> q.version()));
+        content.put("briefs", sorted(briefs, Brief::topic, Brief::version));
         content.put(
                 "misconceptions",
                 sorted(lists.misconceptions().values(), Misconception::id, Content::of));

@@ -7,13 +7,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/// What a check of a bank found. Only sound questions are counted.
+/// What a check of a bank found. Only sound questions and briefs are counted.
 ///
 /// @param modules counts by module, in the order of the course
 public record BankReport(
         int fixed,
         int numeric,
         int misconceptions,
+        int briefs,
         Map<String, Counts> modules,
         List<Finding> findings) {
     public BankReport {
@@ -35,9 +36,13 @@ public record BankReport(
         for (Module module : check.course().modules()) {
             modules.put(module.id(), Counts.of(ofModule(check, module.id())));
         }
-        int misconceptions = check.misconceptions().size();
         return new BankReport(
-                all.fixed(), all.numeric(), misconceptions, modules, check.findings());
+                all.fixed(),
+                all.numeric(),
+                check.misconceptions().size(),
+                check.briefs().size(),
+                modules,
+                check.findings());
     }
 
     private static List<Question> ofModule(BankCheck check, String module) {

@@ -9,24 +9,30 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/// Reads what stands under `source:`.
+/// Reads what stands under `source:`, or under another key of the same form.
 final class CitationReader {
     private static final String COMMON_PRACTICE = "common practice";
     private static final String FORM =
             "write 'common practice' or {id: a source, at: \"p. 1\"} or a list of such";
 
     private final Register<Source> sources;
+    private final String key;
 
     CitationReader(Register<Source> sources) {
-        this.sources = sources;
+        this(sources, "source");
     }
 
-    /// The citations of a question, at least one of which must be there.
+    CitationReader(Register<Source> sources, String key) {
+        this.sources = sources;
+        this.key = key;
+    }
+
+    /// The citations, at least one of which must be there.
     List<Citation> citations(Section section) {
         List<Citation> citations = new ArrayList<>();
-        List<Yaml> written = section.oneOrMore("source");
+        List<Yaml> written = section.oneOrMore(key);
         if (written.isEmpty()) {
-            section.note(Rule.MISSING, "source", "has no 'source'", FORM);
+            section.note(Rule.MISSING, key, "has no '" + key + "'", FORM);
         }
         for (Yaml each : written) {
             citation(section, each).ifPresent(citations::add);
@@ -55,20 +61,20 @@ final class CitationReader {
     private Optional<Citation> citation(Section section, Yaml node) {
         return switch (node) {
             case Yaml.Text(String text, int line) -> practice(section, text);
-            case Yaml.Fields fields -> cited(section.inner("source", fields));
+            case Yaml.Fields fields -> cited(section.inner(key, fields));
             case Yaml.Items list -> {
-                section.note(Rule.SHAPE, "source", "has a list inside the list of sources", FORM);
+                section.note(Rule.SHAPE, key, "has a list inside the list of sources", FORM);
                 yield Optional.empty();
             }
         };
     }
 
-    private static Optional<Citation> practice(Section section, String text) {
+    private Optional<Citation> practice(Section section, String text) {
         if (text.equals(COMMON_PRACTICE)) {
             return Optional.of(new Citation.CommonPractice());
         }
         String remedy = Nearest.remedy(text, List.of(COMMON_PRACTICE), FORM);
-        section.note(Rule.SOURCE_UNKNOWN, "source", "has the source '" + text + "'", remedy);
+        section.note(Rule.SOURCE_UNKNOWN, key, "has the source '" + text + "'", remedy);
         return Optional.empty();
     }
 

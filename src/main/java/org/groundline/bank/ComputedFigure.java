@@ -55,7 +55,7 @@ public record ComputedFigure(
         return picture.<Figure>map(p -> of(p.kind(), p.solution())).stream().toList();
     }
 
-    private static ComputedFigure of(String kind, Situation situation) {
+    static ComputedFigure of(String kind, Situation situation) {
         return new ComputedFigure(
                 kind,
                 LANGUAGE,

@@ -20,8 +20,8 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
 
-/// What of a question makes its version. A change here changes the hash of every question of the
-/// kind, so it comes with a new format number.
+/// What of a question makes its version, and of a brief. A change here changes the hash of every
+/// question of the kind, so it comes with a new format number.
 ///
 /// What an item does not depend on is left out: worked examples and the plausible range, which only
 /// check a template, topic and module, which the objective tells, and the way numbers and formulas
@@ -29,6 +29,7 @@ import java.util.regex.Pattern;
 final class Content {
     private static final String FIXED_FORMAT = "1";
     private static final String NUMERIC_FORMAT = "2"; // the second writes the slips out
+    private static final String BRIEF_FORMAT = "1";
 
     private static final Pattern SPACES = Pattern.compile("\\s+");
 
@@ -67,6 +68,39 @@ final class Content {
                 "wrong", idea.wrong(),
                 "right", idea.right(),
                 "feedback", idea.feedback());
+    }
+
+    static Map<String, Object> of(Brief brief) {
+        Map<String, Object> content = new TreeMap<>();
+        content.put("format", BRIEF_FORMAT);
+        content.put("kind", "brief");
+        content.put("topic", brief.topic());
+        content.put("text", brief.text());
+        content.put("sources", brief.sources().stream().map(Citation::text).toList());
+        Map<String, Object> figures = new TreeMap<>();
+        brief.figures().forEach((place, figure) -> figures.put(place, shown(figure)));
+        content.put("figures", figures);
+        return content;
+    }
+
+    /// What a figure tells; a better drawing of the same values is no other content.
+    private static Map<String, Object> shown(Figure figure) {
+        return switch (figure) {
+            case IllustratedFigure drawn ->
+                    Map.of(
+                            "content", drawn.content(),
+                            "title", drawn.title(),
+                            "description", drawn.description());
+            case ComputedFigure computed -> {
+                Map<String, Object> values = new TreeMap<>();
+                computed.values().forEach((name, si) -> values.put(name, si.toPlainString()));
+                yield Map.of(
+                        "kind", computed.kind(),
+                        "values", values,
+                        "printed", computed.printed(),
+                        "labels", computed.labels());
+            }
+        };
     }
 
     private static Map<String, Object> heading(String kind, String format, Question question) {

@@ -25,15 +25,23 @@ public final class Questions {
     private final Lists lists;
     private final Map<String, String> texts;
     private final SchoolUse use;
+    private final Map<String, Brief> briefs;
     private final String hash;
 
     private Questions(BankCheck check) {
-        this(check.course(), check.questions(), check.lists(), check.texts(), SchoolUse.AS_SHIPPED);
+        this(
+                check.course(),
+                check.questions(),
+                check.briefs(),
+                check.lists(),
+                check.texts(),
+                SchoolUse.AS_SHIPPED);
     }
 
     private Questions(
             Course course,
             List<Question> questions,
+            List<Brief> briefs,
             Lists lists,
             Map<String, String> texts,
             SchoolUse use) {
@@ -53,14 +61,21 @@ public final class Questions {
                                 .flatMap(t -> t.objectives().stream())
                                 .toList(),
                         Objective::id);
-        hash = BankHash.of(course, all, lists, use);
+        this.briefs = index(briefs, Brief::topic);
+        hash = BankHash.of(course, all, briefs, lists, use);
     }
 
     /// This bank as a school uses it, to be asked for another use as this one.
     public Questions usedAs(SchoolUse use) {
         Map<String, Question> questions = new TreeMap<>(byId);
         use.own().forEach(own -> questions.put(own.id(), own));
-        return new Questions(course, List.copyOf(questions.values()), lists, texts, use);
+        return new Questions(
+                course,
+                List.copyOf(questions.values()),
+                List.copyOf(briefs.values()),
+                lists,
+                texts,
+                use);
     }
 
     /// Reads a text that is written as a topic file with one question in it, whose id may be that
@@ -205,6 +220,19 @@ public final class Questions {
     /// @throws Refusal.NotFound if there is none
     public Objective objective(String id) {
         return Optional.ofNullable(objectives.get(id)).orElseThrow(() -> missing("objective", id));
+    }
+
+    /// The brief of a topic; none for an unknown topic, or where nobody has written one yet.
+    public Optional<Brief> findBrief(String topic) {
+        return Optional.ofNullable(briefs.get(topic));
+    }
+
+    /// The briefs of a module in the order of its topics; none for an unknown module.
+    public List<Brief> briefsOf(String module) {
+        return course.findModule(module).stream()
+                .flatMap(m -> m.topics().stream())
+                .flatMap(topic -> findBrief(topic.id()).stream())
+                .toList();
     }
 
     /// The SHA-256 of everything in the bank; any change of content changes it.

@@ -1,6 +1,7 @@
 package org.groundline.bank;
 
 import org.groundline.bank.file.Nearest;
+import org.groundline.bank.file.Notes;
 import org.groundline.bank.file.Rule;
 import org.groundline.bank.file.Section;
 
@@ -78,6 +79,19 @@ final class Register<T> {
         return found;
     }
 
+    /// What a text names, or empty after noting that it names nothing; it does not count as use.
+    ///
+    /// @param who names it, as messages shall call them
+    Optional<T> find(String id, Notes notes, int line, String who) {
+        Optional<T> found = find(id);
+        if (found.isEmpty() && readable) {
+            String problem = who + " names the unknown " + noun + " '" + id + "'";
+            String remedy = Nearest.remedy(id, entries.keySet(), "add it to " + list);
+            notes.add(unknown, line, problem, remedy);
+        }
+        return found;
+    }
+
     /// Something refers to this id, whether or not it is here.
     void use(String id) {
         used.add(id);
@@ -95,8 +109,13 @@ final class Register<T> {
     }
 
     List<Entry<T>> unused() {
+        return without(used);
+    }
+
+    /// All entries but those with these ids.
+    List<Entry<T>> without(Set<String> ids) {
         return entries.entrySet().stream()
-                .filter(e -> !used.contains(e.getKey()))
+                .filter(e -> !ids.contains(e.getKey()))
                 .map(Map.Entry::getValue)
                 .toList();
     }

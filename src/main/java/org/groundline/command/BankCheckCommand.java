@@ -38,11 +38,12 @@ final class BankCheckCommand implements Callable<Integer> {
                                         "%s: %d fixed, %d numeric"
                                                 .formatted(id, counts.fixed(), counts.numeric())));
         options.print(
-                "%d fixed and %d numeric questions, %d misconceptions; %d errors, %d warnings"
+                "%d fixed and %d numeric questions, %d misconceptions, %d briefs; %d errors, %d warnings"
                         .formatted(
                                 report.fixed(),
                                 report.numeric(),
                                 report.misconceptions(),
+                                report.briefs(),
                                 report.errors().size(),
                                 report.findings().size() - report.errors().size()));
     }

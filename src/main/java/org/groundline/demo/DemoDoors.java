@@ -5,6 +5,7 @@ import org.groundline.authoring.SchoolBanks;
 import org.groundline.bank.Questions;
 import org.groundline.database.Database;
 import org.groundline.ledger.Foundation;
+import org.groundline.reading.Readings;
 import org.groundline.record.Debriefs;
 import org.groundline.record.Demonstrations;
 import org.groundline.record.SignOffs;
@@ -31,6 +32,7 @@ record DemoDoors(
         Openings openings,
         Sittings sittings,
         Practices practices,
+        Readings readings,
         StudentRecords records,
         Debriefs debriefs,
         Demonstrations demonstrations,
@@ -61,6 +63,7 @@ record DemoDoors(
                 openings,
                 sittings,
                 new Practices(foundation, banks, writer, seeds),
+                new Readings(foundation, bank),
                 records,
                 new Debriefs(foundation),
                 new Demonstrations(foundation, bank.course()),

@@ -1,5 +1,6 @@
 package org.groundline.demo;
 
+import org.groundline.bank.Brief;
 import org.groundline.bank.Key;
 import org.groundline.bank.Question;
 import org.groundline.school.Actor;
@@ -9,9 +10,11 @@ import org.groundline.sitting.Practices.PracticeItem;
 
 import java.util.Optional;
 
-/// One student practises one topic for an evening, and learns a little from what is explained.
+/// One student reads about and practises one topic for an evening, and learns a little from what is
+/// explained.
 final class Evening {
     private static final double EXPLANATION_CONVINCES = 0.25;
+    private static final double READS_BEFORE = 0.6;
 
     private final World world;
     private final Student student;
@@ -28,7 +31,17 @@ final class Evening {
     /// Answers the first item now, and enters the others into the agenda.
     static void begin(World world, Student student, String topic) {
         var evening = new Evening(world, student, topic);
+        evening.readBrief();
         evening.answerOne(evening.chance.between(5, 9));
+    }
+
+    /// Many read before they practise, and not all of them.
+    private void readBrief() {
+        Optional<Brief> brief = world.bank().findBrief(topic);
+        if (brief.isPresent() && chance.of("brief").happens(READS_BEFORE)) {
+            Actor actor = world.as(student.email());
+            world.doors().readings().acknowledge(actor, topic, brief.get().version());
+        }
     }
 
     private void answerOne(int left) {

@@ -4,6 +4,8 @@ package org.groundline.school;
 public enum Action {
     READ_COURSE("course.read"),
     PRACTISE("practice.do"),
+    READ_BRIEF("brief.read"),
+    ACKNOWLEDGE_BRIEF("brief.acknowledge"),
     SIT("sitting.sit"),
     READ_RESULT("result.read"),
     READ_BOARD("board.read"),

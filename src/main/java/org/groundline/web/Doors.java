@@ -10,6 +10,7 @@ import org.groundline.authoring.SchoolBanks;
 import org.groundline.bank.Questions;
 import org.groundline.insight.PassRates;
 import org.groundline.ledger.Foundation;
+import org.groundline.reading.Readings;
 import org.groundline.record.Debriefs;
 import org.groundline.record.Demonstrations;
 import org.groundline.record.SignOffs;
@@ -36,6 +37,7 @@ public record Doors(
         Openings openings,
         Sittings sittings,
         Practices practices,
+        Readings readings,
         StudentRecords records,
         Debriefs debriefs,
         Demonstrations demonstrations,
@@ -68,6 +70,7 @@ public record Doors(
                 openings,
                 sittings,
                 new Practices(foundation, banks, writer),
+                new Readings(foundation, bank),
                 records,
                 new Debriefs(foundation),
                 new Demonstrations(foundation, bank.course()),

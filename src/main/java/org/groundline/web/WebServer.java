@@ -13,6 +13,7 @@ import org.groundline.ledger.Audit;
 import org.groundline.web.account.AccountPages;
 import org.groundline.web.api.Api;
 import org.groundline.web.author.AuthorPages;
+import org.groundline.web.brief.BriefPages;
 import org.groundline.web.request.Errors;
 import org.groundline.web.request.Guard;
 import org.groundline.web.request.Routes;
@@ -64,6 +65,7 @@ public final class WebServer implements AutoCloseable {
         new HealthRoutes(readiness).addTo(routes);
         new AccountPages(doors, guard).addTo(routes);
         new StudentPages(doors).addTo(routes);
+        new BriefPages(doors).addTo(routes);
         new StaffPages(doors).addTo(routes);
         new AuthorPages(doors).addTo(routes);
         new Api(doors, guard).addTo(routes);

@@ -30,6 +30,9 @@ final class Schemas {
     /// What the schema for this kind of file has against it.
     static List<String> violations(Path file) {
         String name = String.valueOf(file.getFileName()).replace(".yaml", "");
+        if (name.endsWith(".md")) {
+            return violations("brief", head(text(file)));
+        }
         return violations(LISTS.contains(name) ? name : "topic", text(file));
     }
 
@@ -38,6 +41,11 @@ final class Schemas {
         Object value = new Load(LoadSettings.builder().build()).loadFromString(yaml);
         String json = new ObjectMapper().valueToTree(value).toString();
         return schema(kind).validate(json, InputFormat.JSON).stream().map(Error::toString).toList();
+    }
+
+    /// The part of a brief before its text.
+    private static String head(String brief) {
+        return brief.split("(?m)^---$", 3)[1];
     }
 
     private static Schema schema(String kind) {

@@ -270,7 +270,7 @@ class BadInputTest {
         return """
                EQU: 2 fixed, 0 numeric
                AER: 0 fixed, %1$d numeric
-               2 fixed and %1$d numeric questions, 6 misconceptions; %2$d errors, %3$d warnings
+               2 fixed and %1$d numeric questions, 6 misconceptions, 2 briefs; %2$d errors, %3$d warnings
                """
                 .formatted(numeric, errors, warnings);
     }

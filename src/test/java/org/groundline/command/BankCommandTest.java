@@ -55,7 +55,8 @@ class BankCommandTest {
     @Test
     void checkTellsWhatIsInASoundBank() {
         String modules = "EQU: 2 fixed, 0 numeric\nAER: 0 fixed, 1 numeric\n";
-        String sum = "2 fixed and 1 numeric questions, 6 misconceptions; 0 errors, 0 warnings\n";
+        String sum =
+                "2 fixed and 1 numeric questions, 6 misconceptions, 2 briefs; 0 errors, 0 warnings\n";
         assertThat(run("check", "--bank", SOUND)).isEqualTo(new Run(0, modules + sum, ""));
     }
 
@@ -68,7 +69,7 @@ class BankCommandTest {
                         "EQU/EQU-1-harness.yaml:5: error: question leg-straps-open-at-launch has"
                                 + " the unknown level 'easy'; write one of recall, apply, judge"
                                 + " (value)\n");
-        assertThat(run.out()).endsWith("6 misconceptions; 1 errors, 0 warnings\n");
+        assertThat(run.out()).endsWith("6 misconceptions, 2 briefs; 1 errors, 0 warnings\n");
     }
 
     @Test
@@ -80,7 +81,7 @@ class BankCommandTest {
                         new ObjectMapper()
                                 .readTree(
                                         """
-                                        {"fixed": 1, "numeric": 1, "misconceptions": 6,
+                                        {"fixed": 1, "numeric": 1, "misconceptions": 6, "briefs": 2,
                                          "modules": {"EQU": {"fixed": 1, "numeric": 0},
                                                      "AER": {"fixed": 0, "numeric": 1}},
                                          "findings": [{"level": "error",

@@ -32,6 +32,7 @@ class CatalogueTest {
                     "reversal",
                     "debrief",
                     "demonstration",
+                    "brief_acknowledgement",
                     "policy",
                     "audit_entry",
                     "sitting_event",

@@ -20,6 +20,7 @@ public final class Api {
         new TheoryRoutes().addTo(routes);
         new SessionRoutes(doors, guard).addTo(routes);
         new CourseRoutes(doors).addTo(routes);
+        new BriefRoutes(doors).addTo(routes);
         new PracticeRoutes(doors).addTo(routes);
         new OpeningRoutes(doors).addTo(routes);
         new SittingRoutes(doors).addTo(routes);

@@ -18,6 +18,11 @@ record EnglishWords() implements Words {
     }
 
     @Override
+    public String briefs() {
+        return "Briefs";
+    }
+
+    @Override
     public String passRates() {
         return "Pass rates";
     }

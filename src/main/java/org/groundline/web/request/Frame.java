@@ -66,6 +66,9 @@ public record Frame(
         if (actor.may(Action.READ_OPENING)) {
             way.add(new Link(root + "/tests", words.tests()));
         }
+        if (actor.mayAtAll(Action.READ_BRIEF)) {
+            way.add(new Link(root + "/briefs", words.briefs()));
+        }
         if (actor.may(Action.READ_RATES)) {
             way.add(new Link(root + "/rates", words.passRates()));
         }

@@ -9,6 +9,8 @@ public interface Words {
 
     String tests();
 
+    String briefs();
+
     String passRates();
 
     String questionBank();

@@ -10,6 +10,8 @@ import org.groundline.record.SignOff;
 import org.groundline.record.StudentRecord;
 import org.groundline.record.TalkItem;
 import org.groundline.school.Intake;
+import org.groundline.web.brief.BriefLink;
+import org.groundline.web.brief.BriefWords;
 import org.groundline.web.request.Figures;
 import org.groundline.web.request.Frame;
 import org.groundline.web.request.Percent;
@@ -27,6 +29,7 @@ import java.util.UUID;
 ///
 /// @param names the people who appear in the record, by subject
 /// @param reasons of reversals, by sign-off
+/// @param briefs of each module, by its id
 /// @param beliefs what is wrong about each belief, by its id
 public record RecordPage(
         Frame frame,
@@ -38,6 +41,8 @@ public record RecordPage(
         Map<UUID, String> names,
         Map<UUID, String> reasons,
         Map<String, String> beliefs,
+        Map<String, List<BriefLink>> briefs,
+        BriefWords briefWords,
         boolean maySign,
         boolean mayEnter,
         Returned form) {
@@ -69,6 +74,18 @@ public record RecordPage(
         }
         module.toShow().forEach(d -> things.add(words.toShow(d.demonstration().title())));
         return things.isEmpty() ? List.of(words.signatureMissing()) : things;
+    }
+
+    /// The briefs of a module that there are.
+    public List<BriefLink> briefs(ModuleRecord module) {
+        return briefs.getOrDefault(module.module().id(), List.of());
+    }
+
+    /// How many of them were read.
+    public String readOf(ModuleRecord module) {
+        List<BriefLink> all = briefs(module);
+        int read = (int) all.stream().filter(BriefLink::isRead).count();
+        return briefWords.readOf(read, all.size());
     }
 
     public StateWords state(ModuleRecord module) {

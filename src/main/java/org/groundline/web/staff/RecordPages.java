@@ -4,6 +4,7 @@ import io.javalin.http.Context;
 
 import org.groundline.database.SubjectId;
 import org.groundline.error.Refusal;
+import org.groundline.reading.Reading;
 import org.groundline.record.Debriefs.Outcome;
 import org.groundline.record.ModuleRecord;
 import org.groundline.record.SignOff;
@@ -12,6 +13,8 @@ import org.groundline.record.TalkItem;
 import org.groundline.school.Action;
 import org.groundline.school.Actor;
 import org.groundline.web.Doors;
+import org.groundline.web.brief.BriefLink;
+import org.groundline.web.brief.BriefWords;
 import org.groundline.web.request.Form;
 import org.groundline.web.request.Frame;
 import org.groundline.web.request.Returned;
@@ -21,6 +24,7 @@ import org.groundline.web.staff.words.RecordWords;
 import org.groundline.web.staff.words.SharedWords;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 
@@ -62,6 +66,8 @@ public final class RecordPages {
                         doors.people().namesIn(actor.school()),
                         reasons(actor, record),
                         beliefs(record),
+                        briefs(actor, record, BriefWords.in(language)),
+                        BriefWords.in(language),
                         actor.may(Action.SIGN_OFF) && !own,
                         actor.may(Action.ENTER_DEBRIEF) && !own,
                         form);
@@ -78,6 +84,23 @@ public final class RecordPages {
             }
         }
         return reasons;
+    }
+
+    private Map<String, List<BriefLink>> briefs(
+            Actor actor, StudentRecord record, BriefWords words) {
+        Map<String, Reading> readings = doors.readings().listOf(actor, record.student().subject());
+        String root = "/" + actor.school().code();
+        Times times = Times.of(actor.school());
+        Map<String, List<BriefLink>> briefs = new HashMap<>();
+        for (ModuleRecord module : record.modules()) {
+            briefs.put(
+                    module.module().id(),
+                    module.module().topics().stream()
+                            .map(topic -> BriefLink.to(topic, readings, root, words, times))
+                            .filter(BriefLink::isThere)
+                            .toList());
+        }
+        return briefs;
     }
 
     private Map<String, String> beliefs(StudentRecord record) {

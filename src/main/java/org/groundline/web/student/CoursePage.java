@@ -1,5 +1,6 @@
 package org.groundline.web.student;
 
+import org.groundline.web.brief.BriefLink;
 import org.groundline.web.request.Frame;
 
 import java.util.List;
@@ -46,10 +47,11 @@ public record CoursePage(
         }
     }
 
-    /// A topic and how much of it was practised.
+    /// A topic, its brief and how much of it was practised.
     ///
     /// @param practice where it is practised; empty for somebody who may not
-    public record TopicLine(String title, String practice, int answered, int right) {}
+    public record TopicLine(
+            String title, String practice, BriefLink brief, int answered, int right) {}
 
     /// A requirement of a sign-off.
     ///

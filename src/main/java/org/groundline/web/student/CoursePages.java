@@ -3,6 +3,7 @@ package org.groundline.web.student;
 import io.javalin.http.Context;
 
 import org.groundline.bank.Module;
+import org.groundline.reading.Reading;
 import org.groundline.record.ModuleRecord;
 import org.groundline.record.StudentRecord;
 import org.groundline.school.Action;
@@ -12,6 +13,8 @@ import org.groundline.sitting.Practices.Progress;
 import org.groundline.sitting.Result;
 import org.groundline.sitting.Sitting;
 import org.groundline.web.Doors;
+import org.groundline.web.brief.BriefLink;
+import org.groundline.web.brief.BriefWords;
 import org.groundline.web.request.Frame;
 import org.groundline.web.request.Routes;
 import org.groundline.web.request.Times;
@@ -49,11 +52,15 @@ final class CoursePages {
         List<Result> results = doors.sittings().listResults(actor, actor.subject());
         boolean practises = actor.mayAtAll(Action.PRACTISE);
         Map<String, Progress> practised = practises ? doors.practices().progress(actor) : Map.of();
+        Map<String, Reading> readings = doors.readings().listOwn(actor);
+        BriefWords briefWords = BriefWords.in(actor.school().language());
+        Times times = Times.of(actor.school());
         var parts =
                 new ModuleParts(
                         words,
-                        Times.of(actor.school()),
+                        times,
                         subject -> doors.people().getPerson(actor.school(), subject).name(),
+                        topic -> BriefLink.to(topic, readings, frame.root(), briefWords, times),
                         practised,
                         practises ? frame.root() + "/practice/" : "");
         boolean sits = actor.mayAtAll(Action.SIT);

@@ -8,6 +8,7 @@ import org.groundline.record.ModuleState;
 import org.groundline.record.ShownDemonstration;
 import org.groundline.record.TalkItem;
 import org.groundline.sitting.Practices.Progress;
+import org.groundline.web.brief.BriefLink;
 import org.groundline.web.request.Markdown;
 import org.groundline.web.request.Times;
 import org.groundline.web.student.CoursePage.Line;
@@ -22,12 +23,14 @@ import java.util.function.Function;
 /// Says in words where a student stands in each module.
 ///
 /// @param names who somebody is
+/// @param briefs the way to a topic's brief
 /// @param practised by topic
 /// @param practice where topics are practised, up to the topic's id; empty for who may not
 record ModuleParts(
         CourseWords words,
         Times times,
         Function<SubjectId, String> names,
+        Function<Topic, BriefLink> briefs,
         Map<String, Progress> practised,
         String practice) {
     private static final String MET = "met";
@@ -86,7 +89,8 @@ record ModuleParts(
     private TopicLine topic(Topic topic) {
         Progress progress = practised.getOrDefault(topic.id(), new Progress(0, 0));
         String address = practice.isEmpty() ? "" : practice + topic.id();
-        return new TopicLine(topic.title(), address, progress.answered(), progress.right());
+        return new TopicLine(
+                topic.title(), address, briefs.apply(topic), progress.answered(), progress.right());
     }
 
     private List<Line> requirements(ModuleRecord module) {

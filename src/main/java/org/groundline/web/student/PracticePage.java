@@ -1,5 +1,6 @@
 package org.groundline.web.student;
 
+import org.groundline.web.brief.BriefLink;
 import org.groundline.web.request.Frame;
 
 import java.util.UUID;
@@ -13,6 +14,7 @@ public record PracticePage(
         ItemWords words,
         String topic,
         String place,
+        BriefLink brief,
         int position,
         UUID sitting,
         UUID itemId,

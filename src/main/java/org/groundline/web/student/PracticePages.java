@@ -3,6 +3,7 @@ package org.groundline.web.student;
 import io.javalin.http.Context;
 
 import org.groundline.bank.Module;
+import org.groundline.bank.Topic;
 import org.groundline.error.Refusal;
 import org.groundline.measure.TypedNumber;
 import org.groundline.measure.TypedNumber.Way;
@@ -11,10 +12,13 @@ import org.groundline.school.Actor;
 import org.groundline.sitting.Practices.Explained;
 import org.groundline.sitting.Practices.PracticeItem;
 import org.groundline.web.Doors;
+import org.groundline.web.brief.BriefLink;
+import org.groundline.web.brief.BriefWords;
 import org.groundline.web.request.Errors;
 import org.groundline.web.request.Form;
 import org.groundline.web.request.Frame;
 import org.groundline.web.request.Routes;
+import org.groundline.web.request.Times;
 import org.groundline.web.student.AskedItem.Given;
 
 import java.util.List;
@@ -101,6 +105,7 @@ final class PracticePages {
                         words,
                         waiting.item().topic(),
                         place(waiting.item().topic()),
+                        brief(actor, waiting.item().topic()),
                         waiting.item().position(),
                         waiting.sitting(),
                         waiting.item().id(),
@@ -131,8 +136,19 @@ final class PracticePages {
                         explained.mark(),
                         Optional.of(given));
         Frame frame = Frame.of(ctx, actor, words.practiceOf(topicTitle(topic)));
-        var page = new ExplainedPage(frame, words, topic, place(topic), item);
+        var page = new ExplainedPage(frame, words, topic, place(topic), brief(actor, topic), item);
         ctx.render("student/explained.jte", Map.of("page", page));
+    }
+
+    /// A topic that left the syllabus has no brief.
+    private BriefLink brief(Actor actor, String id) {
+        Topic topic = doors.bank().course().findTopic(id).orElse(new Topic(id, id, List.of()));
+        return BriefLink.to(
+                topic,
+                doors.readings().listOwn(actor),
+                "/" + actor.school().code(),
+                BriefWords.in(actor.school().language()),
+                Times.of(actor.school()));
     }
 
     private String topicTitle(String topic) {

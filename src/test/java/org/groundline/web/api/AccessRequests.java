@@ -23,6 +23,7 @@ final class AccessRequests {
     static {
         String practised = "{'item':'{item}','seat':1,'sequence':0,'answer':'A'}";
         api("PUT /me/password", "{'password':'{password}','newPassword':'{password}'}");
+        api("POST /briefs/{topic}/acknowledgements", "{'version':'{brief}'}");
         api("POST /practices", "{'topic':'AER-2'}");
         api("POST /practices/{sitting}/answers", practised);
         api("POST /openings", "{'module':'EQU','intake':'{intake}','windowMinutes':60}");
@@ -50,6 +51,7 @@ final class AccessRequests {
 
         String answered = "item={item}&clientId={uuid}&seat=1&sequence=0&answer=A&go=stay";
         page("POST /account/password", "old={password}&wanted={password}");
+        page("POST /briefs/{topic}", "version={brief}");
         page("POST /practice/{topic}", "sitting={sitting}&" + answered);
         page("POST /sittings/{sitting}/answers", answered);
         page("POST /sittings/{sitting}/hand-in", "sure=yes");
@@ -158,7 +160,9 @@ final class AccessRequests {
         return text.replace("{password}", TestServer.PASSWORD)
                 .replace("{uuid}", TestServer.newId().toString())
                 .replace("{unique}", "u" + TestServer.newId())
-                .replace("{topic}", "AER-2")
-                .replace("{question}", TestServer.bank().ofTopic("EQU-1").getFirst().id());
+                .replace("{question}", TestServer.bank().ofTopic("EQU-1").getFirst().id())
+                .replace("{brief}", TestServer.bank().findBrief("AER-2").orElseThrow().version())
+                .replace("{module}", "AER")
+                .replace("{topic}", "AER-2");
     }
 }

@@ -103,6 +103,14 @@ final class ApiDeeds implements Deeds {
     }
 
     @Override
+    public void acknowledge(String topic) {
+        String brief = "/briefs/" + topic;
+        Map<String, Object> version = Map.of("version", done(ada.get(brief)).text("/version"));
+        done(ada.post(brief + "/acknowledgements", version));
+        done(ada.post(brief + "/acknowledgements", version));
+    }
+
+    @Override
     public Seen practise(String topic) {
         ApiAnswer next = done(ada.post("/practices", Map.of("topic", topic)));
         return new Seen(next.id("/sitting"), next.at("/seat").asInt(), next.id("/item/item"));

@@ -51,6 +51,7 @@ final class ContractWalk {
         ApiDocument.SHIPPED.operations().forEach(this::failures);
         new AccountWalk(taught, stranger).all();
         new SittingWalk(taught, stranger).all();
+        new BriefWalk(taught, stranger).all();
         new TrainingWalk(taught, stranger).all();
         new SchoolWalk(taught, stranger).all();
     }

@@ -19,6 +19,9 @@ interface Deeds {
 
     void changePassword(String person);
 
+    /// Says that a topic's brief was read.
+    void acknowledge(String topic);
+
     /// The next item of a topic.
     Seen practise(String topic);
 

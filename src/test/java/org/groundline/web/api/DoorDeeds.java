@@ -91,6 +91,12 @@ final class DoorDeeds implements Deeds {
     }
 
     @Override
+    public void acknowledge(String topic) {
+        var brief = doors.readings().getBrief(ada, topic);
+        doors.readings().acknowledge(ada, topic, brief.version());
+    }
+
+    @Override
     public Seen practise(String topic) {
         var next = doors.practices().next(ada, topic);
         return new Seen(next.sitting(), next.seat(), next.item().id());

@@ -34,6 +34,7 @@ class EquivalenceTest {
     private static void tell(TaughtSchool taught, Deeds deeds) {
         deeds.enterStudent("bo");
         deeds.authorise();
+        deeds.acknowledge("EQU-1");
         deeds.practise("EQU-1");
         practise(taught, deeds);
         deeds.openTest("EQU");
@@ -105,6 +106,7 @@ class EquivalenceTest {
             textBlock =
                     """
                     person          | given_name, family_name
+                    brief_acknowledgement | topic, version
                     role_grant      | role, granted_by is null
                     authorisation   | number, discipline, launch_methods, issuer, valid_from, valid_until
                     intake          | name, starts_on
