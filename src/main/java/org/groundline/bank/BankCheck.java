@@ -5,12 +5,17 @@ import org.groundline.bank.file.Finding;
 import org.groundline.bank.file.Notes;
 import org.groundline.bank.file.Rule;
 import org.groundline.bank.file.Yaml;
+import org.groundline.bank.translation.Language;
+import org.groundline.bank.translation.Originals;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
 
@@ -22,6 +27,9 @@ final class BankCheck {
     private final Lists lists = Lists.empty();
     private final List<Finding> findings = new ArrayList<>();
     private final List<Question> questions = new ArrayList<>();
+    private final Map<String, String> files = new HashMap<>();
+    private Originals originals = new Originals(List.of(), Set.of());
+    private List<Language> languages = List.of();
     private Course course = new Course("", "", "", List.of());
 
     private BankCheck(Path folder) {
@@ -37,6 +45,7 @@ final class BankCheck {
             if (allRead) {
                 check.noteUnused();
             }
+            check.readLanguages();
         }
         return check;
     }
@@ -59,6 +68,26 @@ final class BankCheck {
 
     List<Source> sources() {
         return lists.sources().values();
+    }
+
+    /// What can be translated.
+    Originals originals() {
+        return originals;
+    }
+
+    List<Language> languages() {
+        return languages;
+    }
+
+    /// Translations are held against a sound bank only: next to broken English every other one
+    /// would seem to be wrong.
+    private void readLanguages() {
+        if (findings.stream().noneMatch(Finding::isError)) {
+            originals = OriginalTexts.of(course, misconceptions(), questions, files);
+            TranslationCheck.Checked checked = TranslationCheck.of(folder, originals, questions);
+            languages = checked.languages();
+            findings.addAll(checked.findings());
+        }
     }
 
     private void readLists() {
@@ -120,7 +149,7 @@ final class BankCheck {
         for (TopicRead topic : topics) {
             topic.drafts().stream()
                     .flatMap(draft -> draft.settle(lists.questions()).stream())
-                    .forEach(questions::add);
+                    .forEach(question -> add(question, topic.notes().file()));
             findings.addAll(topic.notes().findings());
         }
         for (Path stranger : folder.strangers()) {
@@ -129,6 +158,11 @@ final class BankCheck {
             findings.addAll(notes.findings());
         }
         return topics.stream().allMatch(TopicRead::isYaml);
+    }
+
+    private void add(Question question, String file) {
+        questions.add(question);
+        files.put(question.id(), file);
     }
 
     /// What a topic file holds, and the notes made of it so far.

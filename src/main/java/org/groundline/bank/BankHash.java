@@ -17,13 +17,15 @@ final class BankHash {
             Course course,
             List<Question> questions,
             List<Misconception> misconceptions,
-            List<Source> sources) {
+            List<Source> sources,
+            Translations translations) {
         Map<String, Object> content =
                 Map.of(
                         "course", course(course),
                         "questions", sorted(questions, Question::id, q -> q.version()),
                         "misconceptions", sorted(misconceptions, Misconception::id, Content::of),
-                        "sources", sorted(sources, Source::id, BankHash::source));
+                        "sources", sorted(sources, Source::id, BankHash::source),
+                        "translations", translations.content());
         return Digests.hex(CanonicalJson.of(content));
     }
 

@@ -21,6 +21,7 @@ public final class Questions {
     private final Map<String, List<Question>> byModule;
     private final Map<String, Misconception> misconceptions;
     private final Map<String, Objective> objectives;
+    private final Translations translations;
     private final String hash;
 
     private Questions(BankCheck check) {
@@ -38,7 +39,8 @@ public final class Questions {
                                 .flatMap(t -> t.objectives().stream())
                                 .toList(),
                         Objective::id);
-        hash = BankHash.of(course, all, check.misconceptions(), check.sources());
+        translations = new Translations(check);
+        hash = BankHash.of(course, all, check.misconceptions(), check.sources(), translations);
     }
 
     /// Loads a bank, whose folder may also be inside an archive.
@@ -82,6 +84,11 @@ public final class Questions {
             case FixedQuestion fixed -> Optional.of(fixed.pose(seed));
             case NumericQuestion numeric -> numeric.poseAsChoice(seed);
         };
+    }
+
+    /// The bank's texts in other languages.
+    public Translations translations() {
+        return translations;
     }
 
     public Course course() {
