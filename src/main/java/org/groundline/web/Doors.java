@@ -14,6 +14,7 @@ import org.groundline.school.Schools;
 import org.groundline.sitting.AnswerWriter;
 import org.groundline.sitting.Openings;
 import org.groundline.sitting.Practices;
+import org.groundline.sitting.QuestionLanguages;
 import org.groundline.sitting.Sittings;
 
 import java.util.function.BooleanSupplier;
@@ -29,6 +30,7 @@ public record Doors(
         Openings openings,
         Sittings sittings,
         Practices practices,
+        QuestionLanguages languages,
         StudentRecords records,
         Debriefs debriefs,
         Demonstrations demonstrations,
@@ -53,6 +55,7 @@ public record Doors(
                 openings,
                 sittings,
                 new Practices(foundation, bank, writer),
+                new QuestionLanguages(foundation, bank),
                 records,
                 new Debriefs(foundation),
                 new Demonstrations(foundation, bank.course()),

@@ -23,6 +23,7 @@ final class AccessRequests {
     static {
         String practised = "{'item':'{item}','seat':1,'sequence':0,'answer':'A'}";
         api("PUT /me/password", "{'password':'{password}','newPassword':'{password}'}");
+        api("PUT /me/question-language", "{'language':'en'}");
         api("POST /practices", "{'topic':'AER-2'}");
         api("POST /practices/{sitting}/answers", practised);
         api("POST /openings", "{'module':'EQU','intake':'{intake}','windowMinutes':60}");
@@ -50,6 +51,7 @@ final class AccessRequests {
 
         String answered = "item={item}&clientId={uuid}&seat=1&sequence=0&answer=A&go=stay";
         page("POST /account/password", "old={password}&wanted={password}");
+        page("POST /account/question-language", "language=en");
         page("POST /practice/{topic}", "sitting={sitting}&" + answered);
         page("POST /sittings/{sitting}/answers", answered);
         page("POST /sittings/{sitting}/hand-in", "sure=yes");
