@@ -50,7 +50,7 @@ class ArchitectureTest {
     private static final List<List<String>> ROOMS =
             List.of(
                     List.of("bank.file", "bank.numeric.formula", "bank.numeric.posed"),
-                    List.of("bank.numeric.source", "bank.brief"),
+                    List.of("bank.numeric.source", "bank.brief", "bank.translation"),
                     List.of("bank.numeric.draw", "bank.numeric.goal", "bank.numeric.picture"),
                     List.of("bank.numeric.working"),
                     List.of("bank.numeric.check"),

@@ -5,6 +5,8 @@ import org.groundline.bank.file.Finding;
 import org.groundline.bank.file.Notes;
 import org.groundline.bank.file.Rule;
 import org.groundline.bank.file.Yaml;
+import org.groundline.bank.translation.Language;
+import org.groundline.bank.translation.Originals;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -28,6 +30,9 @@ final class BankCheck {
     private final List<Question> questions = new ArrayList<>();
     private final Map<String, String> texts = new HashMap<>();
     private final List<Brief> briefs = new ArrayList<>();
+    private final Map<String, String> files = new HashMap<>();
+    private Originals originals = new Originals(List.of(), Set.of());
+    private List<Language> languages = List.of();
     private Course course = new Course("", "", "", List.of());
 
     private BankCheck(Path folder) {
@@ -44,6 +49,7 @@ final class BankCheck {
             if (allRead) {
                 check.noteUnused();
             }
+            check.readLanguages();
         }
         return check;
     }
@@ -75,6 +81,26 @@ final class BankCheck {
     /// The questions as they were written, by id.
     Map<String, String> texts() {
         return Map.copyOf(texts);
+    }
+
+    /// What can be translated.
+    Originals originals() {
+        return originals;
+    }
+
+    List<Language> languages() {
+        return languages;
+    }
+
+    /// Translations are held against a sound bank only: next to broken English every other one
+    /// would seem to be wrong.
+    private void readLanguages() {
+        if (findings.stream().noneMatch(Finding::isError)) {
+            originals = OriginalTexts.of(course, misconceptions(), questions, files);
+            TranslationCheck.Checked checked = TranslationCheck.of(folder, originals, questions);
+            languages = checked.languages();
+            findings.addAll(checked.findings());
+        }
     }
 
     private void readLists() {
@@ -136,7 +162,7 @@ final class BankCheck {
         for (TopicRead topic : topics) {
             topic.drafts().stream()
                     .flatMap(draft -> draft.settle(lists.questions()).stream())
-                    .forEach(questions::add);
+                    .forEach(question -> add(question, topic.notes().file()));
             topic.texts().forEach(texts::putIfAbsent);
             findings.addAll(topic.notes().findings());
         }
@@ -162,6 +188,11 @@ final class BankCheck {
                 Rule.TOPIC_WITHOUT_BRIEF,
                 t -> "topic " + t.topic() + " has no brief",
                 "write one in the folder briefs");
+    }
+
+    private void add(Question question, String file) {
+        questions.add(question);
+        files.put(question.id(), file);
     }
 
     /// What a topic file holds, and the notes made of it so far.

@@ -51,6 +51,38 @@ final class BankFolder {
         return entries(folder).stream()
                 .filter(Files::isDirectory)
                 .filter(d -> !NO_MODULES.contains(name(d)))
+                .filter(d -> !isLanguage(d))
+                .toList();
+    }
+
+    /// The folders of other languages, each a small bank of texts with the same file names.
+    List<BankFolder> languages() {
+        return entries(folder).stream()
+                .filter(d -> Files.isDirectory(d) && isLanguage(d))
+                .map(BankFolder::new)
+                .toList();
+    }
+
+    /// Languages have two small letters, modules have capitals.
+    private static boolean isLanguage(Path entry) {
+        return name(entry).matches("[a-z]{2}");
+    }
+
+    /// The folder's own name.
+    String name() {
+        return name(folder);
+    }
+
+    /// The folder itself.
+    Path path() {
+        return folder;
+    }
+
+    /// The two lists that a language may have.
+    List<Path> translatedLists() {
+        return Stream.of(SyllabusFile.NAME, MisconceptionsFile.NAME)
+                .map(this::list)
+                .filter(Files::exists)
                 .toList();
     }
 

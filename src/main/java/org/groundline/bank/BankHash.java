@@ -14,20 +14,17 @@ import java.util.function.Function;
 final class BankHash {
     private BankHash() {}
 
-    static String of(
-            Course course,
-            List<Question> questions,
-            List<Brief> briefs,
-            Lists lists,
-            SchoolUse use) {
+    static String of(List<Question> questions, Questions.Shipped shipped, SchoolUse use) {
+        Lists lists = shipped.lists();
         Map<String, Object> content = new TreeMap<>();
-        content.put("course", course(course));
+        content.put("course", course(shipped.course()));
         content.put("questions", sorted(questions, Question::id, q -> q.version()));
-        content.put("briefs", sorted(briefs, Brief::topic, Brief::version));
+        content.put("briefs", sorted(shipped.briefs(), Brief::topic, Brief::version));
         content.put(
                 "misconceptions",
                 sorted(lists.misconceptions().values(), Misconception::id, Content::of));
         content.put("sources", sorted(lists.sources().values(), Source::id, BankHash::source));
+        content.put("translations", shipped.translations().content());
         if (!use.equals(SchoolUse.AS_SHIPPED)) {
             content.put("withdrawn", use.withdrawn().stream().sorted().toList());
             content.put("jurisdictions", use.jurisdictions().stream().sorted().toList());

@@ -40,14 +40,17 @@ public final class FixedQuestion implements Question {
 
     /// The question as put to one student: numbers ascend, other options stand as the seed has it.
     Posed pose(long seed) {
-        List<Option> order =
-                NumericOrder.find(options, Option::text)
-                        .orElseGet(() -> new SeededDraw(seed).shuffle(options));
-        var lettered = new Lettered(order.stream().map(FixedQuestion::choice).toList());
+        var lettered = new Lettered(order(seed).stream().map(FixedQuestion::choice).toList());
         return new Posed(
                 new Shown.Choice(stem, lettered.texts(), figures),
                 lettered.key(rationale, heading.sourceTexts(), List.of(), List.of()),
                 Map.of());
+    }
+
+    /// The options in the order in which they are shown.
+    List<Option> order(long seed) {
+        return NumericOrder.find(options, Option::text)
+                .orElseGet(() -> new SeededDraw(seed).shuffle(options));
     }
 
     private static Lettered.Choice choice(Option option) {

@@ -15,73 +15,69 @@ import java.util.function.Function;
 
 /// The loaded question bank: sound, immutable, and answering every look-up from memory.
 public final class Questions {
-    private final Course course;
     private final List<Question> all;
     private final Map<String, Question> byId;
     private final Map<String, List<Question>> byTopic;
     private final Map<String, List<Question>> byModule;
     private final Map<String, Misconception> misconceptions;
     private final Map<String, Objective> objectives;
-    private final Lists lists;
-    private final Map<String, String> texts;
-    private final SchoolUse use;
     private final Map<String, Brief> briefs;
+    private final Shipped shipped;
+    private final SchoolUse use;
     private final String hash;
 
-    private Questions(BankCheck check) {
-        this(
-                check.course(),
-                check.questions(),
-                check.briefs(),
-                check.lists(),
-                check.texts(),
-                SchoolUse.AS_SHIPPED);
-    }
-
-    private Questions(
+    /// What came with the program beside the questions.
+    ///
+    /// @param texts the questions as they were written, by id
+    record Shipped(
             Course course,
-            List<Question> questions,
             List<Brief> briefs,
             Lists lists,
             Map<String, String> texts,
-            SchoolUse use) {
-        this.course = course;
-        this.lists = lists;
-        this.texts = texts;
+            Translations translations) {}
+
+    private Questions(BankCheck check) {
+        this(
+                check.questions(),
+                new Shipped(
+                        check.course(),
+                        check.briefs(),
+                        check.lists(),
+                        check.texts(),
+                        new Translations(check)),
+                SchoolUse.AS_SHIPPED);
+    }
+
+    private Questions(List<Question> questions, Shipped shipped, SchoolUse use) {
+        this.shipped = shipped;
         this.use = use;
         all = questions.stream().sorted(Comparator.comparing(Question::id)).toList();
         byId = index(all, Question::id);
         byTopic = all.stream().filter(use::asks).collect(groupingBy(Question::topic));
         byModule = all.stream().collect(groupingBy(Question::module));
-        misconceptions = index(lists.misconceptions().values(), Misconception::id);
+        misconceptions = index(shipped.lists().misconceptions().values(), Misconception::id);
         objectives =
                 index(
-                        course.modules().stream()
+                        shipped.course().modules().stream()
                                 .flatMap(m -> m.topics().stream())
                                 .flatMap(t -> t.objectives().stream())
                                 .toList(),
                         Objective::id);
-        this.briefs = index(briefs, Brief::topic);
-        hash = BankHash.of(course, all, briefs, lists, use);
+        briefs = index(shipped.briefs(), Brief::topic);
+        hash = BankHash.of(all, shipped, use);
     }
 
     /// This bank as a school uses it, to be asked for another use as this one.
     public Questions usedAs(SchoolUse use) {
         Map<String, Question> questions = new TreeMap<>(byId);
         use.own().forEach(own -> questions.put(own.id(), own));
-        return new Questions(
-                course,
-                List.copyOf(questions.values()),
-                List.copyOf(briefs.values()),
-                lists,
-                texts,
-                use);
+        return new Questions(List.copyOf(questions.values()), shipped, use);
     }
 
     /// Reads a text that is written as a topic file with one question in it, whose id may be that
     /// of a question of the bank. Everything in it is examined.
     public Manuscript read(String text, OwnLists own) {
-        return new ManuscriptReader(lists.forManuscript(own)).read(text);
+        return new ManuscriptReader(shipped.lists().forManuscript(own)).read(text);
     }
 
     /// A school's lists as files in the form of the bank's; none for an empty list.
@@ -113,7 +109,7 @@ public final class Questions {
     /// The text that a shipped question was written as, in a form that [#read] takes; empty where
     /// no such question is shipped.
     public Optional<String> findText(String id) {
-        return Optional.ofNullable(texts.get(id));
+        return Optional.ofNullable(shipped.texts().get(id));
     }
 
     /// Loads a bank, whose folder may also be inside an archive.
@@ -159,8 +155,13 @@ public final class Questions {
         };
     }
 
+    /// The bank's texts in other languages.
+    public Translations translations() {
+        return shipped.translations();
+    }
+
     public Course course() {
-        return course;
+        return shipped.course();
     }
 
     /// All questions, by id.
@@ -195,21 +196,21 @@ public final class Questions {
 
     /// All misconceptions, in the order of their file.
     public List<Misconception> misconceptions() {
-        return lists.misconceptions().values();
+        return shipped.lists().misconceptions().values();
     }
 
     /// All sources, in the order of their file.
     public List<Source> sources() {
-        return lists.sources().values();
+        return shipped.lists().sources().values();
     }
 
     /// The names of all illustrations.
     public List<String> illustrations() {
-        return lists.illustrations().ids();
+        return shipped.lists().illustrations().ids();
     }
 
     public Optional<Source> findSource(String id) {
-        return lists.sources().find(id);
+        return shipped.lists().sources().find(id);
     }
 
     /// @throws Refusal.NotFound if there is none
@@ -229,7 +230,7 @@ public final class Questions {
 
     /// The briefs of a module in the order of its topics; none for an unknown module.
     public List<Brief> briefsOf(String module) {
-        return course.findModule(module).stream()
+        return shipped.course().findModule(module).stream()
                 .flatMap(m -> m.topics().stream())
                 .flatMap(topic -> findBrief(topic.id()).stream())
                 .toList();

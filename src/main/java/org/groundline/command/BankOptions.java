@@ -53,6 +53,19 @@ final class BankOptions {
         commandLine().getOut().flush();
     }
 
+    /// A text with line ends of its own.
+    void printExactly(String text) {
+        commandLine().getOut().print(text);
+        commandLine().getOut().flush();
+    }
+
+    /// For a command that writes into the bank, which it cannot do inside the program.
+    void requireFolder(String otherwise) {
+        if (folder == null) {
+            throw wrong(otherwise);
+        }
+    }
+
     void complain(String text) {
         commandLine().getErr().println(text);
         commandLine().getErr().flush();

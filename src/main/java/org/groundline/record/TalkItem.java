@@ -7,6 +7,7 @@ import java.util.UUID;
 /// A safety-critical item that was not answered rightly in a counted sitting and has not been
 /// talked through to the end.
 ///
+/// @param language of what was shown, a BCP 47 tag
 /// @param given the answer that counted, as it was given; empty where there is none
 /// @param verdict `wrong` or `unanswered`
 /// @param belief the id of the wrong idea behind the answer; empty where none is known
@@ -16,6 +17,7 @@ public record TalkItem(
         UUID sitting,
         String topic,
         Shown shown,
+        String language,
         String given,
         String verdict,
         String belief,

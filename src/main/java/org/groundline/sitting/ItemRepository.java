@@ -44,14 +44,21 @@ final class ItemRepository {
             Instant at) {}
 
     /// An item to be kept, without its key.
+    ///
+    /// @param version of the question, or of its translation
+    /// @param language of its texts
     record NewItem(
             UUID id,
             UUID paper,
             int position,
             long seed,
+            String version,
             String language,
             Question question,
             Posed posed) {}
+
+    /// A version of a question to be kept, in the language that its canonical text says.
+    record NewVersion(String version, String questionId, String canonical) {}
 
     void insertPaper(NewPaper paper) {
         sql.insertInto(PAPER)
@@ -67,12 +74,12 @@ final class ItemRepository {
     }
 
     /// Copies the version of a question into the school, the first time it is posed there.
-    void insertQuestionVersion(Question question, Instant now) {
+    void insertQuestionVersion(NewVersion version, Instant now) {
         sql.insertInto(QUESTION_VERSION)
                 .set(QUESTION_VERSION.SCHOOL_ID, school)
-                .set(QUESTION_VERSION.VERSION, question.version())
-                .set(QUESTION_VERSION.QUESTION_ID, question.id())
-                .set(QUESTION_VERSION.CANONICAL, question.canonical())
+                .set(QUESTION_VERSION.VERSION, version.version())
+                .set(QUESTION_VERSION.QUESTION_ID, version.questionId())
+                .set(QUESTION_VERSION.CANONICAL, version.canonical())
                 .set(QUESTION_VERSION.FIRST_POSED_AT, now)
                 .onConflictDoNothing()
                 .execute();
@@ -86,7 +93,7 @@ final class ItemRepository {
                 .set(ITEM.PAPER_ID, item.paper())
                 .set(ITEM.POSITION, item.position())
                 .set(ITEM.QUESTION_ID, question.id())
-                .set(ITEM.QUESTION_VERSION, question.version())
+                .set(ITEM.QUESTION_VERSION, item.version())
                 .set(ITEM.MODULE, question.module())
                 .set(ITEM.TOPIC, question.topic())
                 .set(ITEM.OBJECTIVE, question.objective())
@@ -142,6 +149,7 @@ final class ItemRepository {
                 row.get(ITEM.POSITION),
                 row.get(ITEM.QUESTION_ID),
                 row.get(ITEM.QUESTION_VERSION),
+                row.get(ITEM.LANGUAGE),
                 row.get(ITEM.TOPIC),
                 row.get(ITEM.OBJECTIVE),
                 row.get(ITEM.SAFETY_CRITICAL),

@@ -116,7 +116,9 @@ public final class Practices {
 
     private Item poseNext(DSLContext tx, Actor actor, Sitting.Facts facts, int position) {
         Question question = leastRecent(tx, actor, facts);
-        return posing.poseNext(tx, actor.school(), facts.paper(), position, question);
+        String language = QuestionLanguages.languageOf(tx, actor.school().id(), actor.subject());
+        var next = new Posing.Next(facts.paper(), position, language);
+        return posing.poseNext(tx, actor.school(), next, question);
     }
 
     /// The question of the topic that this person has not practised for longest; among those never

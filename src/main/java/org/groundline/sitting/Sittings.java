@@ -92,7 +92,8 @@ public final class Sittings {
     private UUID beginNew(DSLContext tx, Actor actor, Opening opening) {
         School school = actor.school();
         Instant now = foundation.now();
-        UUID paper = posing.assemble(tx, school, opening.blueprint());
+        String language = QuestionLanguages.languageOf(tx, school.id(), actor.subject());
+        UUID paper = posing.assemble(tx, school, opening.blueprint(), language);
         var facts =
                 new Sitting.Facts(
                         foundation.ids().next(),

@@ -22,6 +22,7 @@ import org.groundline.school.Schools;
 import org.groundline.sitting.AnswerWriter;
 import org.groundline.sitting.Openings;
 import org.groundline.sitting.Practices;
+import org.groundline.sitting.QuestionLanguages;
 import org.groundline.sitting.Sittings;
 
 import java.util.function.BooleanSupplier;
@@ -38,6 +39,7 @@ public record Doors(
         Sittings sittings,
         Practices practices,
         Readings readings,
+        QuestionLanguages languages,
         StudentRecords records,
         Debriefs debriefs,
         Demonstrations demonstrations,
@@ -71,6 +73,7 @@ public record Doors(
                 sittings,
                 new Practices(foundation, banks, writer),
                 new Readings(foundation, bank),
+                new QuestionLanguages(foundation, bank),
                 records,
                 new Debriefs(foundation),
                 new Demonstrations(foundation, bank.course()),

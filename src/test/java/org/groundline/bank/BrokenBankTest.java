@@ -29,7 +29,12 @@ class BrokenBankTest {
                     Rule.FILE_NOT_READ,
                     Rule.ILLUSTRATION, // IllustrationFileTest
                     Rule.ILLUSTRATION_UNKNOWN,
-                    Rule.ILLUSTRATION_UNUSED);
+                    Rule.ILLUSTRATION_UNUSED,
+                    Rule.LANGUAGE_UNKNOWN, // BrokenTranslationTest
+                    Rule.TRANSLATION_UNKNOWN,
+                    Rule.TRANSLATION_STALE,
+                    Rule.TRANSLATION_LACKS_IDEA,
+                    Rule.TRANSLATION_OUTDATED);
 
     @TempDir private Path folder;
 

@@ -81,7 +81,7 @@ class SchemaTest {
     }
 
     /// The README shows a fixed question, a template, a computed value for it, a template that
-    /// decides and both lists, one after the other.
+    /// decides, both lists and a translation, one after the other.
     @Test
     void theExamplesForAuthorsKeepTheSchemas() {
         List<String> examples =
@@ -90,7 +90,7 @@ class SchemaTest {
                         .results()
                         .map(block -> block.group(1))
                         .toList();
-        assertThat(examples).hasSize(5);
+        assertThat(examples).hasSize(6);
         String[] lists = examples.get(4).split("(?m)^(?=sources:)");
         assertThat(Schemas.violations("topic", examples.get(0))).isEmpty();
         assertThat(Schemas.violations("topic", "topic: AER-2\n" + examples.get(1))).isEmpty();
@@ -100,6 +100,7 @@ class SchemaTest {
         assertThat(Schemas.violations("topic", "topic: AER-2\n" + examples.get(3))).isEmpty();
         assertThat(Schemas.violations("misconceptions", lists[0])).isEmpty();
         assertThat(Schemas.violations("sources", lists[1])).isEmpty();
+        assertThat(Schemas.violations("translated-topic", examples.get(5))).isEmpty();
     }
 
     static Stream<Path> files() throws IOException {

@@ -33,7 +33,13 @@ final class Schemas {
         if (name.endsWith(".md")) {
             return violations("brief", head(text(file)));
         }
-        return violations(LISTS.contains(name) ? name : "topic", text(file));
+        String kind = LISTS.contains(name) ? name : "topic";
+        return violations(isTranslated(file) ? "translated-" + kind : kind, text(file));
+    }
+
+    /// Languages have folders of two small letters, with modules in them.
+    private static boolean isTranslated(Path file) {
+        return file.toAbsolutePath().toString().matches(".*/[a-z]{2}(/[A-Z]{3})?/[^/]+");
     }
 
     /// What the schema of this kind has against a YAML text.

@@ -50,6 +50,7 @@ class ModuleRecordTest {
                 UUID.randomUUID(),
                 "EQU-1",
                 new Shown.Number("?", "m", true, List.of()),
+                "en",
                 "12",
                 "wrong",
                 "",

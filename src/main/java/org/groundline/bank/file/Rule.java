@@ -53,7 +53,13 @@ public enum Rule {
     SHORT_STEM("short-stem", WARNING),
     BLANK_START("blank-start", WARNING),
 
-    TEMPLATE("template", ERROR);
+    TEMPLATE("template", ERROR),
+
+    LANGUAGE_UNKNOWN("language-unknown", ERROR),
+    TRANSLATION_UNKNOWN("translation-unknown", ERROR),
+    TRANSLATION_STALE("translation-stale", WARNING),
+    TRANSLATION_LACKS_IDEA("translation-lacks-idea", WARNING),
+    TRANSLATION_OUTDATED("translation-outdated", ERROR);
 
     private final String word;
     private final Severity severity;

@@ -43,8 +43,36 @@ public final class AccountPages {
     public record SchoolsPage(Frame frame, AccountWords words, List<School> schools) {}
 
     /// The page of one's own account.
+    ///
+    /// @param language in which its person is asked, a BCP 47 tag
+    /// @param languages to choose from; one alone is no choice
+    /// @param notice what came of the last change
     public record AccountPage(
-            Frame frame, AccountWords words, String roles, String message, boolean done) {}
+            Frame frame,
+            AccountWords words,
+            String roles,
+            String language,
+            List<String> languages,
+            Notice notice) {}
+
+    /// What came of a change.
+    ///
+    /// @param message empty where nothing was changed
+    /// @param about the form that it belongs to
+    public record Notice(About about, String message, boolean done) {
+        static final Notice NONE = new Notice(About.PASSWORD, "", false);
+
+        /// Whether there is something to say at this form.
+        public boolean at(About form) {
+            return about == form && !message.isEmpty();
+        }
+    }
+
+    /// The forms of the page.
+    public enum About {
+        PASSWORD,
+        LANGUAGE
+    }
 
     /// The page that sets up the first school.
     public record SetUpPage(Frame frame, AccountWords words, String token, Returned form) {}
@@ -60,8 +88,10 @@ public final class AccountPages {
         routes.get(
                 "/{school}/account",
                 Action.USE_ACCOUNT,
-                (ctx, actor) -> account(ctx, actor, "", false));
+                (ctx, actor) -> account(ctx, actor, Notice.NONE));
         routes.post("/{school}/account/password", Action.USE_ACCOUNT, this::changePassword);
+        routes.post(
+                "/{school}/account/question-language", Action.USE_ACCOUNT, this::chooseLanguage);
     }
 
     private void schools(Context ctx) {
@@ -125,23 +155,42 @@ public final class AccountPages {
         ctx.redirect("/" + actor.school().code() + "/login");
     }
 
-    private void account(Context ctx, Actor actor, String message, boolean done) {
+    private void account(Context ctx, Actor actor, Notice notice) {
         AccountWords words = AccountWords.in(actor.school().language());
         String roles = String.join(", ", actor.roles().stream().map(Role::word).sorted().toList());
         Frame frame = Frame.of(ctx, actor, words.yourAccount());
-        ctx.render(
-                "account/account.jte",
-                Map.of("page", new AccountPage(frame, words, roles, message, done)));
+        var page =
+                new AccountPage(
+                        frame,
+                        words,
+                        roles,
+                        doors.languages().languageOf(actor),
+                        doors.languages().listLanguages(),
+                        notice);
+        ctx.render("account/account.jte", Map.of("page", page));
     }
 
     private void changePassword(Context ctx, Actor actor) {
         Form form = Form.of(ctx, "old", "wanted");
         try {
             doors.logins().changePassword(actor, form.text("old"), form.text("wanted"));
-            account(ctx, actor, AccountWords.in(actor.school().language()).passwordChanged(), true);
+            String done = AccountWords.in(actor.school().language()).passwordChanged();
+            account(ctx, actor, new Notice(About.PASSWORD, done, true));
         } catch (Refusal.Invalid e) {
             ctx.status(400);
-            account(ctx, actor, String.valueOf(e.getMessage()), false);
+            account(ctx, actor, new Notice(About.PASSWORD, String.valueOf(e.getMessage()), false));
+        }
+    }
+
+    private void chooseLanguage(Context ctx, Actor actor) {
+        Form form = Form.of(ctx, "language");
+        try {
+            doors.languages().choose(actor, form.text("language"));
+            String done = AccountWords.in(actor.school().language()).languageChosen();
+            account(ctx, actor, new Notice(About.LANGUAGE, done, true));
+        } catch (Refusal.Invalid e) {
+            ctx.status(400);
+            account(ctx, actor, new Notice(About.LANGUAGE, String.valueOf(e.getMessage()), false));
         }
     }
 

@@ -28,6 +28,17 @@ public interface AccountWords {
 
     String passwordChanged();
 
+    String questionLanguage();
+
+    String questionLanguageHint();
+
+    /// @param language a BCP 47 tag
+    String languageName(String language);
+
+    String chooseLanguage();
+
+    String languageChosen();
+
     String setUp();
 
     String setUpIntroduction();

@@ -1,5 +1,7 @@
 package org.groundline.web.account;
 
+import java.util.Locale;
+
 /// English.
 record EnglishAccountWords() implements AccountWords {
     @Override
@@ -65,6 +67,31 @@ record EnglishAccountWords() implements AccountWords {
     @Override
     public String passwordChanged() {
         return "Your password is changed. Other devices were logged out.";
+    }
+
+    @Override
+    public String questionLanguage() {
+        return "Language of questions";
+    }
+
+    @Override
+    public String questionLanguageHint() {
+        return "A question without a translation is put in English. What was put to you before stays as it is.";
+    }
+
+    @Override
+    public String languageName(String language) {
+        return Locale.forLanguageTag(language).getDisplayLanguage(Locale.ENGLISH);
+    }
+
+    @Override
+    public String chooseLanguage() {
+        return "Use this language";
+    }
+
+    @Override
+    public String languageChosen() {
+        return "New questions come in this language, where they are translated.";
     }
 
     @Override

@@ -7,9 +7,14 @@ import java.util.UUID;
 /// An item on its paper, before anything of it may be explained.
 ///
 /// @param position from 1
-record ItemView(UUID item, int position, String topic, QuestionView question) {
+/// @param language of its texts and of what explains it, BCP 47
+record ItemView(UUID item, int position, String topic, String language, QuestionView question) {
     static ItemView of(Item item) {
         return new ItemView(
-                item.id(), item.position(), item.topic(), QuestionView.of(item.shown()));
+                item.id(),
+                item.position(),
+                item.topic(),
+                item.language(),
+                QuestionView.of(item.shown()));
     }
 }

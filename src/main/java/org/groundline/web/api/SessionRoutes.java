@@ -24,11 +24,19 @@ final class SessionRoutes {
     /// @param password the present one
     record PasswordChange(String password, String newPassword) {}
 
+    /// @param language BCP 47
+    record LanguageChoice(String language) {}
+
     void addTo(ApiRoutes routes) {
         routes.openPost("/sessions", this::logIn);
         routes.delete("/sessions/current", Action.USE_ACCOUNT, this::logOut);
         routes.get("/me", Action.USE_ACCOUNT, this::me);
         routes.put("/me/password", Action.USE_ACCOUNT, PasswordChange.class, this::changePassword);
+        routes.put(
+                "/me/question-language",
+                Action.USE_ACCOUNT,
+                LanguageChoice.class,
+                this::chooseLanguage);
     }
 
     private void logIn(Context ctx) {
@@ -53,7 +61,15 @@ final class SessionRoutes {
     private void me(Context ctx, Actor actor) {
         var person = doors.people().getPerson(actor.school(), actor.subject());
         var intakes = doors.people().listIntakesOf(actor.school(), actor.subject());
-        Json.answer(ctx, 200, MeView.of(actor, person, intakes));
+        var languages =
+                new MeView.LanguagesView(
+                        doors.languages().languageOf(actor), doors.languages().listLanguages());
+        Json.answer(ctx, 200, MeView.of(actor, person, intakes, languages));
+    }
+
+    private void chooseLanguage(Context ctx, Actor actor, LanguageChoice choice) {
+        doors.languages().choose(actor, choice.language());
+        ctx.status(204);
     }
 
     private void changePassword(Context ctx, Actor actor, PasswordChange change) {

@@ -7,6 +7,7 @@ import java.util.UUID;
 
 /// A safety-critical item to be talked through.
 ///
+/// @param language of the question, BCP 47
 /// @param verdict `wrong` or `unanswered`
 /// @param belief the id of the wrong idea behind the answer, where one is known
 /// @param talks how many talks there were that did not settle it
@@ -14,6 +15,7 @@ record TalkView(
         UUID item,
         UUID sitting,
         String topic,
+        String language,
         QuestionView question,
         String verdict,
         Optional<String> belief,
@@ -23,6 +25,7 @@ record TalkView(
                 talk.item(),
                 talk.sitting(),
                 talk.topic(),
+                talk.language(),
                 QuestionView.of(talk.shown()),
                 talk.verdict(),
                 Optional.of(talk.belief()).filter(belief -> !belief.isEmpty()),

@@ -3,6 +3,7 @@ package org.groundline.web.student;
 import org.groundline.bank.Shown;
 import org.groundline.diagram.Purpose;
 import org.groundline.measure.TypedNumber.Way;
+import org.groundline.sitting.Item;
 import org.groundline.web.request.Figures;
 import org.groundline.web.request.Markdown;
 
@@ -11,6 +12,7 @@ import java.util.stream.IntStream;
 
 /// A question with a place for its answer, and nothing that only marking knows.
 ///
+/// @param language of the stem and the options, a BCP 47 tag
 /// @param stem as HTML
 /// @param figures the drawing beside the stem, as HTML; empty where there is none
 /// @param options empty where a number is to be typed
@@ -21,6 +23,7 @@ import java.util.stream.IntStream;
 /// @param ways the numbers that the answer could be, to choose from; empty where it is clear
 public record AskedItem(
         ItemWords words,
+        String language,
         String stem,
         String figures,
         List<Choice> options,
@@ -57,7 +60,8 @@ public record AskedItem(
         }
     }
 
-    static AskedItem of(ItemWords words, Shown shown, Given given) {
+    static AskedItem of(ItemWords words, Item item, Given given) {
+        Shown shown = item.shown();
         List<Choice> options =
                 switch (shown) {
                     case Shown.Choice choice -> choices(choice);
@@ -66,6 +70,7 @@ public record AskedItem(
         String unit = shown instanceof Shown.Number number ? number.unit() : "";
         return new AskedItem(
                 words,
+                item.language(),
                 Markdown.inline(shown.stem()),
                 Figures.html(shown.figures(), Purpose.STEM, "figure"),
                 options,

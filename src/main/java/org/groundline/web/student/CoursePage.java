@@ -58,7 +58,9 @@ public record CoursePage(
     /// @param state stands in the style sheet for a sign; the words say the same
     /// @param text as HTML
     /// @param detail as HTML; may be empty
-    public record Line(String state, String stateWords, String text, String detail) {}
+    /// @param language of the detail, a BCP 47 tag
+    public record Line(
+            String state, String stateWords, String text, String detail, String language) {}
 
     /// A test that was handed in.
     public record PastTest(

@@ -65,8 +65,13 @@ record EnglishItemWords() implements ItemWords {
     }
 
     @Override
-    public String wrong(String feedback) {
-        return feedback.isEmpty() ? "wrong" : "wrong: " + feedback;
+    public String wrong() {
+        return "wrong";
+    }
+
+    @Override
+    public String wrongAs() {
+        return "wrong:";
     }
 
     @Override

@@ -22,6 +22,7 @@ import java.util.Optional;
 /// An item with its answer, its key and its reasons: what may be shown once nothing hangs on it any
 /// more.
 ///
+/// @param language of all texts of the item, a BCP 47 tag
 /// @param stem as HTML
 /// @param stemFigures the drawing beside the stem, as HTML; empty where there is none, or where the
 ///   one that explains the answer shows it with more
@@ -38,6 +39,7 @@ public record ExplainedItem(
         ItemWords words,
         int position,
         boolean right,
+        String language,
         String stem,
         String stemFigures,
         List<Option> options,
@@ -83,6 +85,7 @@ public record ExplainedItem(
                 words,
                 item.position(),
                 mark.verdict() == Verdict.RIGHT,
+                item.language(),
                 Markdown.inline(item.shown().stem()),
                 stemFigures(item, key),
                 options,

@@ -29,8 +29,10 @@ public interface ItemWords {
 
     String right();
 
-    /// @param feedback a clause that says what the answer suggests; empty where nothing is known
-    String wrong(String feedback);
+    String wrong();
+
+    /// What stands before a clause that says what a wrong answer suggests.
+    String wrongAs();
 
     /// @param feedback a clause that says what went wrong at a line of the worked solution
     String here(String feedback);

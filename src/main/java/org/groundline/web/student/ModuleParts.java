@@ -33,6 +33,9 @@ record ModuleParts(
         Function<Topic, BriefLink> briefs,
         Map<String, Progress> practised,
         String practice) {
+    /// The language of the syllabus, in which demonstrations are described.
+    private static final String SYLLABUS = "en";
+
     private static final String MET = "met";
     private static final String MISSING = "missing";
     private static final String TALK = "talk";
@@ -112,7 +115,12 @@ record ModuleParts(
     }
 
     private Line talk(TalkItem talk) {
-        return line(TALK, words.toTalkOver(), words.askInstructor(), talk.shown().stem());
+        return new Line(
+                TALK,
+                words.toTalkOver(),
+                Markdown.inline(words.askInstructor()),
+                Markdown.inline(talk.shown().stem()),
+                talk.language());
     }
 
     private Line demonstration(ShownDemonstration shown) {
@@ -133,6 +141,7 @@ record ModuleParts(
     }
 
     private static Line line(String state, String stateWords, String text, String detail) {
-        return new Line(state, stateWords, Markdown.inline(text), Markdown.inline(detail));
+        return new Line(
+                state, stateWords, Markdown.inline(text), Markdown.inline(detail), SYLLABUS);
     }
 }

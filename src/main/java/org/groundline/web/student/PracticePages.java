@@ -111,7 +111,7 @@ final class PracticePages {
                         waiting.item().id(),
                         doors.foundation().ids().random(),
                         waiting.seat(),
-                        AskedItem.of(words, waiting.item().shown(), given));
+                        AskedItem.of(words, waiting.item(), given));
         ctx.render("student/practice.jte", Map.of("page", page));
     }
 

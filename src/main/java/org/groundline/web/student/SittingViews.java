@@ -48,7 +48,7 @@ final class SittingViews {
                         refused.isPresent() ? "wrong" : isKept ? "saved" : "open",
                         refused.map(r -> words.refused())
                                 .orElseGet(() -> state(actor, words, kept)),
-                        AskedItem.of(itemWords, item.shown(), given(actor, item, kept, refused)));
+                        AskedItem.of(itemWords, item, given(actor, item, kept, refused)));
         ctx.render("student/sitting.jte", Map.of("page", page));
     }
 

@@ -24,6 +24,7 @@ final class AccessRequests {
         String practised = "{'item':'{item}','seat':1,'sequence':0,'answer':'A'}";
         api("PUT /me/password", "{'password':'{password}','newPassword':'{password}'}");
         api("POST /briefs/{topic}/acknowledgements", "{'version':'{brief}'}");
+        api("PUT /me/question-language", "{'language':'en'}");
         api("POST /practices", "{'topic':'AER-2'}");
         api("POST /practices/{sitting}/answers", practised);
         api("POST /openings", "{'module':'EQU','intake':'{intake}','windowMinutes':60}");
@@ -52,6 +53,7 @@ final class AccessRequests {
         String answered = "item={item}&clientId={uuid}&seat=1&sequence=0&answer=A&go=stay";
         page("POST /account/password", "old={password}&wanted={password}");
         page("POST /briefs/{topic}", "version={brief}");
+        page("POST /account/question-language", "language=en");
         page("POST /practice/{topic}", "sitting={sitting}&" + answered);
         page("POST /sittings/{sitting}/answers", answered);
         page("POST /sittings/{sitting}/hand-in", "sure=yes");

@@ -49,12 +49,24 @@ final class AccountWalk {
         assertThat(session.status()).isEqualTo(201);
         assertThat(ada.get("/me").text("/person/email")).isEqualTo(email("ada"));
         assertThat(ada.get("/me").text("/intakes/0/name")).isEqualTo("Spring");
+        chooseLanguage(ada);
         assertThat(change(ada, TestServer.PASSWORD, "another long sentence").status())
                 .isEqualTo(204);
         assertThat(change(ada, "another long sentence", TestServer.PASSWORD).status())
                 .isEqualTo(204);
         assertThat(ada.delete("/sessions/current").status()).isEqualTo(204);
         assertThat(ada.get("/me").status()).isEqualTo(401);
+    }
+
+    private static void chooseLanguage(ApiClient ada) {
+        assertThat(ada.get("/me").text("/questions/language")).isEqualTo("en");
+        assertThat(ada.put("/me/question-language", Map.of("language", "tlh")).status())
+                .isEqualTo(400);
+        assertThat(ada.put("/me/question-language", Map.of("language", "de")).status())
+                .isEqualTo(204);
+        assertThat(ada.get("/me").text("/questions/language")).isEqualTo("de");
+        assertThat(ada.put("/me/question-language", Map.of("language", "en")).status())
+                .isEqualTo(204);
     }
 
     private void guesses() {

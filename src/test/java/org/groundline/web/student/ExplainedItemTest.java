@@ -46,6 +46,7 @@ class ExplainedItemTest {
                         3,
                         "which-mark",
                         "0".repeat(64),
+                        "en",
                         "AER-1",
                         "AER-1.1",
                         false,

@@ -27,7 +27,7 @@ record PageForm(String html, Map<String, String> hidden) {
 
     /// The letter of the option with a text.
     String letterOf(String text) {
-        return find("value=\"([A-D])\"[^>]*> <span class=\"text\">" + Pattern.quote(text));
+        return find("value=\"([A-D])\"[^>]*> <span class=\"text\"[^>]*>" + Pattern.quote(text));
     }
 
     /// What the first group of a pattern finds in the page.

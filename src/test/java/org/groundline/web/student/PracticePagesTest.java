@@ -98,7 +98,7 @@ class PracticePagesTest {
         String page = explained(send("EQU-1", form.with("answer", wrong(form))));
 
         assertThat(page)
-                .contains("wrong: this takes the leg straps for a comfort")
+                .contains("wrong: <span lang=\"en\">this takes the leg straps for a comfort")
                 .contains("Leg straps keep the pilot in the harness.")
                 .contains("<p class=\"state wrong\">wrong</p>")
                 .containsOnlyOnce("<span class=\"state right\">right</span>");
@@ -147,7 +147,7 @@ class PracticePagesTest {
                 explained(send("AER-2", form.with("answer", question.stillAir().toPlainString())));
 
         assertThat(page)
-                .contains("wrong: this leaves the wind out")
+                .contains("wrong: <span lang=\"en\">this leaves the wind out")
                 .containsOnlyOnce(
                         "<strong class=\"state wrong\">here: this leaves the wind out</strong>")
                 .containsPattern(
