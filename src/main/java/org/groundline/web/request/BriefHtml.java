@@ -1,9 +1,12 @@
 package org.groundline.web.request;
 
+import static java.util.stream.Collectors.joining;
+
 import org.commonmark.ext.gfm.tables.TableCell;
 import org.commonmark.ext.gfm.tables.TablesExtension;
 import org.commonmark.node.Heading;
 import org.commonmark.node.Node;
+import org.commonmark.node.Text;
 import org.commonmark.renderer.NodeRenderer;
 import org.commonmark.renderer.html.HtmlNodeRendererContext;
 import org.commonmark.renderer.html.HtmlRenderer;
@@ -14,14 +17,28 @@ import org.groundline.bank.brief.BriefMarkdown;
 import org.groundline.bank.brief.FigureBlock;
 import org.groundline.bank.brief.ObjectiveMarks;
 import org.groundline.diagram.Purpose;
+import org.groundline.measure.Unit;
+import org.groundline.measure.Units;
 
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /// Turns a brief into HTML, its pictures in it. What an author writes can never act on a reader's
 /// page: the reader of the bank lets no HTML and no links through, and nor does this.
 public final class BriefHtml {
+    /// The space between a number and its unit.
+    private static final Pattern BEFORE_UNIT =
+            Pattern.compile(
+                    Units.all().stream()
+                            .map(Unit::symbol)
+                            .filter(symbol -> !symbol.isEmpty())
+                            .map(Pattern::quote)
+                            .collect(joining("|", "(?<=\\d) (?=(?:", ")(?![\\p{L}/]))")));
+
+    private static final String THIN_NO_BREAK_SPACE = "\u202F";
+
     private BriefHtml() {}
 
     /// @param lowered by how many levels its headings stand below those of a page of its own
@@ -30,6 +47,10 @@ public final class BriefHtml {
         Node text = BriefMarkdown.parse(brief.text());
         for (Heading heading : BriefMarkdown.all(text, Heading.class)) {
             heading.setLevel(heading.getLevel() + lowered);
+        }
+        for (Text part : BriefMarkdown.all(text, Text.class)) {
+            part.setLiteral(
+                    BEFORE_UNIT.matcher(part.getLiteral()).replaceAll(THIN_NO_BREAK_SPACE));
         }
         return HtmlRenderer.builder()
                 .extensions(List.of(TablesExtension.create()))

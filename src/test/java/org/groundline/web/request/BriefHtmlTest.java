@@ -46,6 +46,14 @@ class BriefHtmlTest {
     }
 
     @Test
+    void aNumberAndItsUnitStayOnOneLine() {
+        assertThat(html("36 km/h for 400 s, at 5.5 m/s, 12 °C; 2 mistakes of 3 made in 2024"))
+                .isEqualTo(
+                        "<p>36\u202Fkm/h for 400\u202Fs, at 5.5\u202Fm/s, 12\u202F°C; 2 mistakes of 3"
+                                + " made in 2024</p>\n");
+    }
+
+    @Test
     void whatTheReaderOfTheBankWouldRefuseCanDoNothingHereEither() {
         assertThat(html("a <b>c</b> [d](javascript:e)"))
                 .doesNotContain("<b>")
