@@ -49,8 +49,7 @@ public final class BriefHtml {
             heading.setLevel(heading.getLevel() + lowered);
         }
         for (Text part : BriefMarkdown.all(text, Text.class)) {
-            part.setLiteral(
-                    BEFORE_UNIT.matcher(part.getLiteral()).replaceAll(THIN_NO_BREAK_SPACE));
+            part.setLiteral(BEFORE_UNIT.matcher(part.getLiteral()).replaceAll(THIN_NO_BREAK_SPACE));
         }
         return HtmlRenderer.builder()
                 .extensions(List.of(TablesExtension.create()))

@@ -287,7 +287,8 @@ class PracticePagesTest {
 
         assertThat(ada.get("/course").body().replaceAll("\\s+", " "))
                 .containsPattern(
-                        "/practice/AER-2\">Glide, speed and wind</a> </th>"
+                        "/practice/AER-2\">Glide, speed and wind</a> "
+                                + "<br><small .*?/briefs/AER-2\".*?</small> </th>"
                                 + " <td class=\"number\">1</td> <td class=\"number\">0</td>");
     }
 }
