@@ -9,6 +9,7 @@ import java.util.Optional;
 /// One question as its authors and reviewers see it.
 ///
 /// @param shown an item of it; empty where the only text has errors
+/// @param template whether each item of it is another one
 /// @param editions the newest first
 /// @param today as a date field takes it
 /// @param instances more items; empty unless asked for
@@ -19,6 +20,7 @@ public record QuestionPage(
         String id,
         List<Fact> facts,
         Optional<PosedView> shown,
+        boolean template,
         List<Stood> editions,
         List<Said> remarks,
         Deeds deeds,

@@ -6,6 +6,7 @@ import org.groundline.authoring.Dossier;
 import org.groundline.authoring.Event.Validity;
 import org.groundline.authoring.State;
 import org.groundline.bank.Jurisdiction;
+import org.groundline.bank.NumericQuestion;
 import org.groundline.bank.Question;
 import org.groundline.school.Action;
 import org.groundline.school.Actor;
@@ -156,6 +157,7 @@ final class QuestionPages {
                         dossier.id(),
                         facts(dossier, words),
                         shown(dossier).map(q -> PosedView.of(words, doors.bank().pose(q, 1), "q")),
+                        shown(dossier).filter(NumericQuestion.class::isInstance).isPresent(),
                         editions(dossier, words, names, times),
                         dossier.remarks().stream()
                                 .map(

@@ -160,6 +160,10 @@ class AuthorPagesTest {
     void aTemplateShowsTwentyInstancesWithItsMistakes() {
         var page = author.get("/bank/questions/glide-distance-in-wind?instances=20");
 
+        assertThat(author.get("/bank/questions/glide-distance-in-wind").body())
+                .contains("Show twenty instances");
+        assertThat(author.get("/bank/questions/bar-reaches-half-its-travel").body())
+                .doesNotContain("Show twenty instances");
         assertThat(page.body()).contains("Instance 20", "accepted from", "<svg");
     }
 
