@@ -43,7 +43,8 @@ record LargeBank(Path folder) implements AutoCloseable {
         for (Path list : Stream.concat(yaml(from, 1).stream(), drawings(from)).toList()) {
             write(to.resolve(from.relativize(list).toString()), Files.readString(list));
         }
-        List<Path> topics = yaml(from, 2);
+        List<Path> topics =
+                yaml(from, 2).stream().filter(file -> isTopic(from.relativize(file))).toList();
         int questions = 0;
         for (int i = 0; questions < fewest; i++) {
             Path topic = topics.get(i % topics.size());
@@ -69,6 +70,11 @@ record LargeBank(Path folder) implements AutoCloseable {
                     .sorted()
                     .toList();
         }
+    }
+
+    /// Modules have capitals; folders in small letters hold other languages.
+    private static boolean isTopic(Path file) {
+        return file.getName(0).toString().matches("[A-Z]+/?");
     }
 
     private static void write(Path file, String text) throws IOException {
