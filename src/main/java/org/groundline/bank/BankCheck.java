@@ -1,5 +1,6 @@
 package org.groundline.bank;
 
+import org.groundline.bank.QuestionTexts.Written;
 import org.groundline.bank.file.BankFile;
 import org.groundline.bank.file.Finding;
 import org.groundline.bank.file.Notes;
@@ -28,7 +29,7 @@ final class BankCheck {
     private final Lists lists = Lists.empty();
     private final List<Finding> findings = new ArrayList<>();
     private final List<Question> questions = new ArrayList<>();
-    private final Map<String, String> texts = new HashMap<>();
+    private final Map<String, Written> texts = new HashMap<>();
     private final List<Brief> briefs = new ArrayList<>();
     private final Map<String, String> files = new HashMap<>();
     private Originals originals = new Originals(List.of(), Set.of());
@@ -79,7 +80,7 @@ final class BankCheck {
     }
 
     /// The questions as they were written, by id.
-    Map<String, String> texts() {
+    Map<String, Written> texts() {
         return Map.copyOf(texts);
     }
 
@@ -197,7 +198,7 @@ final class BankCheck {
 
     /// What a topic file holds, and the notes made of it so far.
     private record TopicRead(
-            Notes notes, boolean isYaml, List<Draft> drafts, Map<String, String> texts) {}
+            Notes notes, boolean isYaml, List<Draft> drafts, Map<String, Written> texts) {}
 
     private TopicRead read(BankFolder.TopicPath topic, TopicFile reader) {
         Notes notes = new Notes(folder.relative(topic.file()));
@@ -205,7 +206,7 @@ final class BankCheck {
         Optional<Yaml> root = text.flatMap(t -> BankFile.parse(t, notes));
         List<Draft> drafts =
                 root.map(yaml -> reader.read(yaml, notes, topic.module())).orElse(List.of());
-        Map<String, String> texts =
+        Map<String, Written> texts =
                 root.map(yaml -> QuestionTexts.of(text.orElseThrow(), yaml)).orElse(Map.of());
         return new TopicRead(notes, root.isPresent(), drafts, texts);
     }

@@ -6,65 +6,62 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableSet;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.TreeSet;
 
-/// Cuts a topic file into texts of one question each, as they were written.
+/// Finds in a topic file where each question was written.
 final class QuestionTexts {
     private static final List<String> LISTS = List.of("questions", "templates");
 
-    private final List<String> lines;
-    private final Yaml.Fields file;
+    private QuestionTexts() {}
 
-    private QuestionTexts(String text, Yaml.Fields file) {
-        this.lines = text.lines().toList();
-        this.file = file;
+    /// Where a question was written.
+    ///
+    /// @param list the key of the list in which it stands
+    /// @param lines of the question alone
+    record Written(String topic, String list, List<String> lines) {
+        /// The question as a topic file of its own.
+        String text() {
+            return "topic: %s\n%s:\n%s\n"
+                    .formatted(topic, list, String.join("\n", lines).stripTrailing());
+        }
     }
 
-    /// The texts by the ids of their questions; none where the file is no mapping.
-    static Map<String, String> of(String text, Yaml root) {
-        return root instanceof Yaml.Fields file ? new QuestionTexts(text, file).cut() : Map.of();
-    }
-
-    private Map<String, String> cut() {
-        Map<String, String> texts = new LinkedHashMap<>();
-        Optional<String> topic = word(file, "topic");
-        for (String list : LISTS) {
-            for (Yaml.Fields question : mappings(list)) {
-                word(question, "id")
-                        .ifPresent(
-                                id ->
-                                        texts.put(
-                                                id,
-                                                "topic: %s\n%s:\n%s"
-                                                        .formatted(
-                                                                topic.orElse(""),
-                                                                list,
-                                                                slice(question.line()))));
+    /// The questions of a file by their ids; none where the file is no mapping.
+    static Map<String, Written> of(String text, Yaml root) {
+        Map<String, Written> written = new LinkedHashMap<>();
+        if (root instanceof Yaml.Fields file) {
+            List<String> lines = text.lines().toList();
+            String topic = word(file, "topic").orElse("");
+            NavigableSet<Integer> beginnings = beginnings(file);
+            beginnings.add(lines.size() + 1);
+            for (String list : LISTS) {
+                for (Yaml.Fields question : mappings(file, list)) {
+                    List<String> own = slice(lines, question.line(), beginnings);
+                    word(question, "id")
+                            .ifPresent(id -> written.put(id, new Written(topic, list, own)));
+                }
             }
         }
-        return texts;
+        return written;
     }
 
     /// From the line a question begins on to where the next one, or the next list, does.
-    private String slice(int from) {
-        int to =
-                beginnings()
-                        .filter(line -> line > from)
-                        .mapToInt(Integer::intValue)
-                        .min()
-                        .orElse(lines.size() + 1);
-        return String.join("\n", lines.subList(from - 1, to - 1)).stripTrailing() + "\n";
+    private static List<String> slice(
+            List<String> lines, int from, NavigableSet<Integer> beginnings) {
+        Integer to = beginnings.higher(from);
+        return lines.subList(from - 1, (to == null ? lines.size() + 1 : to) - 1);
     }
 
-    private Stream<Integer> beginnings() {
-        Stream<Integer> keys = file.fields().values().stream().map(Yaml.Field::line);
-        Stream<Integer> questions =
-                LISTS.stream().flatMap(list -> mappings(list).stream()).map(Yaml::line);
-        return Stream.concat(keys, questions);
+    private static NavigableSet<Integer> beginnings(Yaml.Fields file) {
+        NavigableSet<Integer> beginnings = new TreeSet<>();
+        file.fields().values().forEach(key -> beginnings.add(key.line()));
+        LISTS.forEach(list -> mappings(file, list).forEach(q -> beginnings.add(q.line())));
+        return beginnings;
     }
 
-    private List<Yaml.Fields> mappings(String list) {
+    private static List<Yaml.Fields> mappings(Yaml.Fields file, String list) {
         List<Yaml.Fields> mappings = new ArrayList<>();
         Yaml.Field field = file.fields().get(list);
         if (field != null && field.value() instanceof Yaml.Items items) {

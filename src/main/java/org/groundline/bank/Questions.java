@@ -28,12 +28,12 @@ public final class Questions {
 
     /// What came with the program beside the questions.
     ///
-    /// @param texts the questions as they were written, by id
+    /// @param texts where the questions were written, by id
     record Shipped(
             Course course,
             List<Brief> briefs,
             Lists lists,
-            Map<String, String> texts,
+            Map<String, QuestionTexts.Written> texts,
             Translations translations) {}
 
     private Questions(BankCheck check) {
@@ -109,7 +109,7 @@ public final class Questions {
     /// The text that a shipped question was written as, in a form that [#read] takes; empty where
     /// no such question is shipped.
     public Optional<String> findText(String id) {
-        return Optional.ofNullable(shipped.texts().get(id));
+        return Optional.ofNullable(shipped.texts().get(id)).map(QuestionTexts.Written::text);
     }
 
     /// Loads a bank, whose folder may also be inside an archive.
