@@ -67,8 +67,15 @@ final class Posing {
     /// @param language in which its student wants to be asked
     UUID assemble(DSLContext tx, School school, Blueprint blueprint, String language) {
         long seed = seeds.getAsLong();
-        UUID paper = newPaper(tx, school, blueprint.stakes(), Optional.of(blueprint.id()), seed);
         Questions bank = banks.in(tx, school);
+        UUID paper =
+                newPaper(
+                        tx,
+                        school.id(),
+                        bank,
+                        blueprint.stakes(),
+                        Optional.of(blueprint.id()),
+                        seed);
         List<Worded> questions =
                 new PaperDraw(bank, blueprint, seed)
                         .questions().stream().map(q -> worded(q, language)).toList();
@@ -85,7 +92,13 @@ final class Posing {
 
     /// Begins the paper of a practice, which grows by the item.
     UUID beginPractice(DSLContext tx, School school) {
-        return newPaper(tx, school, Stakes.PRACTICE, Optional.empty(), seeds.getAsLong());
+        return newPaper(
+                tx,
+                school.id(),
+                banks.in(tx, school),
+                Stakes.PRACTICE,
+                Optional.empty(),
+                seeds.getAsLong());
     }
 
     /// Where the next item of a practice goes, and the language in which its student wants to be
@@ -120,9 +133,14 @@ final class Posing {
     }
 
     private UUID newPaper(
-            DSLContext tx, School school, Stakes stakes, Optional<UUID> blueprint, long seed) {
+            DSLContext tx,
+            SchoolId school,
+            Questions bank,
+            Stakes stakes,
+            Optional<UUID> blueprint,
+            long seed) {
         UUID paper = foundation.ids().next();
-        new ItemRepository(tx, school.id())
+        new ItemRepository(tx, school)
                 .insertPaper(
                         new NewPaper(
                                 paper,
@@ -130,7 +148,7 @@ final class Posing {
                                 blueprint,
                                 seed,
                                 SeededDraw.version(),
-                                banks.in(tx, school).hash(),
+                                bank.hash(),
                                 foundation.now()));
         return paper;
     }
