@@ -3,6 +3,9 @@ package org.groundline.authoring;
 import org.groundline.authoring.Event.Kind;
 import org.groundline.authoring.Event.Validity;
 import org.groundline.bank.Manuscript;
+import org.groundline.bank.OwnLists;
+import org.groundline.bank.Question;
+import org.groundline.bank.Questions;
 import org.groundline.error.Refusal;
 import org.groundline.ledger.Entry;
 import org.groundline.ledger.EntryKind;
@@ -11,39 +14,48 @@ import org.groundline.school.Action;
 import org.groundline.school.Actor;
 import org.jooq.DSLContext;
 
+import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.function.Function;
 
 /// One actor at work on the school's bank within one transaction: what the doors of this floor have
 /// in common.
-record Desk(Foundation foundation, SchoolBanks banks, Actor actor, DSLContext tx) {
+///
+/// @param lists what the school's own questions may refer to
+record Desk(Foundation foundation, SchoolBanks banks, Actor actor, DSLContext tx, OwnLists lists) {
     private static final int LONGEST_REMARK = 4_000;
-
-    static <T> T open(
-            Foundation foundation, SchoolBanks banks, Actor actor, Function<Desk, T> work) {
-        return foundation
-                .database()
-                .inSchool(
-                        actor.school().id(),
-                        tx -> work.apply(new Desk(foundation, banks, actor, tx)));
-    }
 
     EditionRepository rows() {
         return new EditionRepository(tx, actor.school().id());
     }
 
+    /// The bank as the school's students are asked it today.
+    Questions bank() {
+        return banks.in(tx, actor.school());
+    }
+
     Manuscript read(String text) {
-        return banks.shipped().read(text, new OwnListRepository(tx, actor.school().id()).lists());
+        return banks.shipped().read(text, lists);
+    }
+
+    /// What an edition reads as today; empty where its text has errors.
+    Optional<Question> question(Edition edition) {
+        return read(edition.text()).question();
+    }
+
+    private LocalDate today() {
+        return actor.school().dayOf(foundation.now());
+    }
+
+    /// The lives of all questions to which something happened, by id.
+    Map<String, Life> lives() {
+        return SchoolBanks.lives(tx, actor.school(), today());
     }
 
     Life life(String question) {
-        return new Life(
-                rows().listEditions(question),
-                rows().listEvents(question),
-                actor.school().dayOf(foundation.now()));
+        return new Life(rows().listEditions(question), rows().listEvents(question), today());
     }
 
     Edition edition(UUID id) {
@@ -56,8 +68,7 @@ record Desk(Foundation foundation, SchoolBanks banks, Actor actor, DSLContext tx
 
     /// Refuses for a question that is neither shipped nor the school's own.
     void requireKnown(String question) {
-        if (rows().listEditions(question).isEmpty()
-                && banks.in(tx, actor.school()).findQuestion(question).isEmpty()) {
+        if (rows().listEditions(question).isEmpty() && bank().findQuestion(question).isEmpty()) {
             throw new Refusal.NotFound("There is no such question in this school.");
         }
     }

@@ -1,7 +1,6 @@
 package org.groundline.authoring;
 
 import org.groundline.authoring.Event.Kind;
-import org.groundline.bank.OwnLists;
 import org.groundline.bank.Question;
 import org.groundline.bank.Questions;
 import org.groundline.ledger.Foundation;
@@ -15,12 +14,10 @@ import java.util.TreeSet;
 
 /// The questions of a school as its staff look at them, with all that happened to them.
 public final class Dossiers {
-    private final Foundation foundation;
-    private final SchoolBanks banks;
+    private final Desks desks;
 
     public Dossiers(Foundation foundation, SchoolBanks banks) {
-        this.foundation = foundation;
-        this.banks = banks;
+        this.desks = new Desks(foundation, banks);
     }
 
     /// A question as it stands in a list.
@@ -40,38 +37,29 @@ public final class Dossiers {
     /// Returns all questions of the school, by id.
     public List<Listed> list(Actor actor) {
         actor.require(Action.READ_BANK);
-        return Desk.open(foundation, banks, actor, Dossiers::list);
+        return desks.open(actor, Dossiers::list);
     }
 
     private static List<Listed> list(Desk desk) {
-        var school = desk.actor().school();
-        Map<String, Life> lives =
-                SchoolBanks.lives(desk.tx(), school, school.dayOf(desk.foundation().now()));
-        OwnLists lists = new OwnListRepository(desk.tx(), school.id()).lists();
-        Questions shipped = desk.banks().shipped();
-        Questions asked = desk.banks().in(desk.tx(), school);
+        Map<String, Life> lives = desk.lives();
+        Questions bank = desk.bank();
         var ids = new TreeSet<>(lives.keySet());
-        shipped.all().forEach(question -> ids.add(question.id()));
+        desk.banks().shipped().all().forEach(question -> ids.add(question.id()));
         return ids.stream()
-                .map(
-                        id -> {
-                            Optional<Life> life = Optional.ofNullable(lives.get(id));
-                            return new Listed(
-                                    id,
-                                    life.flatMap(Life::latest).isPresent()
-                                            ? life.flatMap(Life::latest)
-                                                    .flatMap(e -> read(shipped, e, lists))
-                                            : shipped.findQuestion(id),
-                                    life.flatMap(l -> l.latest().map(l::state)),
-                                    shipped.findQuestion(id).isPresent(),
-                                    asked.findQuestion(id).filter(asked::asks).isPresent(),
-                                    life.filter(Life::isWithdrawn).isPresent());
-                        })
+                .map(id -> listed(desk, bank, id, Optional.ofNullable(lives.get(id))))
                 .toList();
     }
 
-    private static Optional<Question> read(Questions shipped, Edition edition, OwnLists lists) {
-        return shipped.read(edition.text(), lists).question();
+    private static Listed listed(Desk desk, Questions bank, String id, Optional<Life> life) {
+        Optional<Edition> latest = life.flatMap(Life::latest);
+        Optional<Question> shipped = desk.banks().shipped().findQuestion(id);
+        return new Listed(
+                id,
+                latest.isPresent() ? latest.flatMap(desk::question) : shipped,
+                life.flatMap(l -> latest.map(l::state)),
+                shipped.isPresent(),
+                bank.findAsked(id).isPresent(),
+                life.filter(Life::isWithdrawn).isPresent());
     }
 
     /// Returns all that is known about a question.
@@ -79,18 +67,15 @@ public final class Dossiers {
     /// @throws org.groundline.error.Refusal.NotFound if nothing is
     public Dossier get(Actor actor, String question) {
         actor.require(Action.READ_BANK);
-        return Desk.open(
-                foundation,
-                banks,
+        return desks.open(
                 actor,
                 desk -> {
                     desk.requireKnown(question);
                     Life life = desk.life(question);
-                    Questions asked = banks.in(desk.tx(), actor.school());
                     return new Dossier(
                             question,
-                            banks.shipped().findQuestion(question),
-                            asked.findQuestion(question).filter(asked::asks),
+                            desk.banks().shipped().findQuestion(question),
+                            desk.bank().findAsked(question),
                             life.editions().stream().map(e -> stand(desk, life, e)).toList(),
                             life.isWithdrawn(),
                             life.events(),
@@ -106,6 +91,6 @@ public final class Dossiers {
                 life.find(edition, Kind.APPROVED)
                         .or(() -> life.find(edition, Kind.SENT_BACK))
                         .map(Event::actor),
-                desk.read(edition.text()).question());
+                desk.question(edition));
     }
 }

@@ -2,13 +2,18 @@ package org.groundline.authoring;
 
 import static org.groundline.database.schema.Tables.BANK_EVENT;
 import static org.groundline.database.schema.Tables.EDITION;
+import static org.groundline.database.schema.Tables.JURISDICTION_CHOICE;
+import static org.groundline.database.schema.Tables.OWN_MISCONCEPTION;
+import static org.groundline.database.schema.Tables.OWN_SOURCE;
 import static org.groundline.database.schema.Tables.REMARK;
 
 import org.groundline.database.SchoolId;
 import org.groundline.database.SubjectId;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
+import org.jooq.Field;
 import org.jooq.Record;
+import org.jooq.Table;
 import org.jooq.impl.DSL;
 
 import java.util.Arrays;
@@ -26,9 +31,20 @@ final class EditionRepository {
         this.school = school.value();
     }
 
-    /// A count that grows with everything that happens to the school's bank.
-    int countEvents() {
-        return sql.fetchCount(BANK_EVENT, BANK_EVENT.SCHOOL_ID.eq(school));
+    /// A count that grows with everything that happens to the school's bank: each event, each entry
+    /// of its lists, each choice of a jurisdiction.
+    int countChanges() {
+        return sql.select(
+                        countOf(BANK_EVENT, BANK_EVENT.SCHOOL_ID)
+                                .plus(countOf(OWN_MISCONCEPTION, OWN_MISCONCEPTION.SCHOOL_ID))
+                                .plus(countOf(OWN_SOURCE, OWN_SOURCE.SCHOOL_ID))
+                                .plus(countOf(JURISDICTION_CHOICE, JURISDICTION_CHOICE.SCHOOL_ID)))
+                .fetchSingle()
+                .value1();
+    }
+
+    private Field<Integer> countOf(Table<?> table, Field<UUID> schoolId) {
+        return DSL.field(DSL.selectCount().from(table).where(schoolId.eq(school)));
     }
 
     List<Edition> listEditions() {

@@ -21,12 +21,10 @@ public final class Editions {
     private static final int LONGEST_TEXT = 20_000;
     private static final String ID_FORM = "[a-z0-9]+(-[a-z0-9]+)*";
 
-    private final Foundation foundation;
-    private final SchoolBanks banks;
+    private final Desks desks;
 
     public Editions(Foundation foundation, SchoolBanks banks) {
-        this.foundation = foundation;
-        this.banks = banks;
+        this.desks = new Desks(foundation, banks);
     }
 
     /// A text to be kept.
@@ -40,7 +38,7 @@ public final class Editions {
     public Manuscript check(Actor actor, String text) {
         actor.require(Action.WRITE_QUESTION);
         requireLength(text);
-        return Desk.open(foundation, banks, actor, desk -> desk.read(text));
+        return desks.open(actor, desk -> desk.read(text));
     }
 
     private static void requireLength(String text) {
@@ -57,7 +55,7 @@ public final class Editions {
         actor.require(Action.WRITE_QUESTION);
         requireLength(writing.text());
         try {
-            return Desk.open(foundation, banks, actor, desk -> keep(desk, writing));
+            return desks.open(actor, desk -> keep(desk, writing));
         } catch (Violation e) {
             throw stale();
         }
@@ -77,8 +75,7 @@ public final class Editions {
                         latest + 1,
                         writing.text(),
                         read.question().map(Question::version),
-                        desk.banks()
-                                .in(desk.tx(), desk.actor().school())
+                        desk.bank()
                                 .findQuestion(read.id())
                                 .map(q -> new Edition.Origin(q.version(), writing.change())),
                         desk.actor().subject(),
@@ -108,14 +105,12 @@ public final class Editions {
     /// @throws Refusal.Conflict if its text has errors, or it is not the latest draft
     public void submit(Actor actor, UUID edition) {
         actor.require(Action.WRITE_QUESTION);
-        Reviews.change(
-                foundation,
-                banks,
+        desks.change(
                 actor,
                 edition,
                 (desk, life, found) -> {
-                    Reviews.requireState(life, found, State.DRAFT, "submitted");
-                    if (desk.read(found.text()).question().isEmpty()) {
+                    life.requireState(found, State.DRAFT, "submitted");
+                    if (desk.question(found).isEmpty()) {
                         throw new Refusal.Conflict(
                                 "The text still has errors. Mend them; then it can be submitted.");
                     }

@@ -1,5 +1,7 @@
 package org.groundline.authoring;
 
+import org.groundline.error.Refusal;
+
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -74,5 +76,20 @@ record Life(List<Edition> editions, List<Event> events, LocalDate today) {
 
     Optional<Edition> latest() {
         return editions.isEmpty() ? Optional.empty() : Optional.of(editions.getLast());
+    }
+
+    /// Refuses unless an edition is the latest one and stands there.
+    ///
+    /// @param deed what was to be done, such as `approved`
+    void requireState(Edition edition, State needed, String deed) {
+        if (latest().filter(edition::equals).isEmpty()) {
+            throw new Refusal.Conflict(
+                    "There is a newer edition of this question; only that one can be %s."
+                            .formatted(deed));
+        }
+        if (state(edition) != needed) {
+            throw new Refusal.Conflict(
+                    "This edition is %s and cannot be %s.".formatted(state(edition).word(), deed));
+        }
     }
 }

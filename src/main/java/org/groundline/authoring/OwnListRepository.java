@@ -29,13 +29,6 @@ final class OwnListRepository {
         this.school = school.value();
     }
 
-    /// A count that grows with every entry and every choice.
-    int countEntries() {
-        return sql.fetchCount(OWN_MISCONCEPTION, OWN_MISCONCEPTION.SCHOOL_ID.eq(school))
-                + sql.fetchCount(OWN_SOURCE, OWN_SOURCE.SCHOOL_ID.eq(school))
-                + sql.fetchCount(JURISDICTION_CHOICE, JURISDICTION_CHOICE.SCHOOL_ID.eq(school));
-    }
-
     OwnLists lists() {
         return new OwnLists(misconceptions(), sources());
     }

@@ -2,7 +2,6 @@ package org.groundline.authoring;
 
 import org.groundline.bank.Misconception;
 import org.groundline.bank.OwnLists;
-import org.groundline.bank.Questions;
 import org.groundline.bank.Source;
 import org.groundline.database.Violation;
 import org.groundline.error.Refusal;
@@ -10,6 +9,7 @@ import org.groundline.ledger.Foundation;
 import org.groundline.school.Action;
 import org.groundline.school.Actor;
 
+import java.util.List;
 import java.util.function.Consumer;
 
 /// The misconceptions and sources that a school adds for its own questions. Who changes one writes
@@ -17,31 +17,28 @@ import java.util.function.Consumer;
 public final class OwnWords {
     private final Foundation foundation;
     private final SchoolBanks banks;
+    private final Desks desks;
 
     public OwnWords(Foundation foundation, SchoolBanks banks) {
         this.foundation = foundation;
         this.banks = banks;
+        this.desks = new Desks(foundation, banks);
     }
 
     /// Returns the school's lists, by id.
     public OwnLists lists(Actor actor) {
         actor.require(Action.READ_BANK);
-        return Desk.open(
-                foundation,
-                banks,
-                actor,
-                desk -> new OwnListRepository(desk.tx(), actor.school().id()).lists());
+        return desks.open(actor, Desk::lists);
     }
 
     /// Enters a misconception.
     ///
     /// @throws Refusal.Invalid if its texts break a rule of the bank, or a shipped one has its id
     public void enter(Actor actor, Misconception idea) {
-        Questions shipped = banks.shipped();
-        if (shipped.findMisconception(idea.id()).isPresent()) {
+        if (banks.shipped().findMisconception(idea.id()).isPresent()) {
             throw taken("misconception", idea.id());
         }
-        requireSound(shipped.check(idea));
+        requireSound(OwnLists.problems(idea));
         enter(actor, rows -> rows.insert(idea, actor.subject(), foundation.now()));
     }
 
@@ -49,11 +46,10 @@ public final class OwnWords {
     ///
     /// @throws Refusal.Invalid if its texts break a rule of the bank, or a shipped one has its id
     public void enter(Actor actor, Source source) {
-        Questions shipped = banks.shipped();
-        if (shipped.findSource(source.id()).isPresent()) {
+        if (banks.shipped().findSource(source.id()).isPresent()) {
             throw taken("source", source.id());
         }
-        requireSound(shipped.check(source));
+        requireSound(OwnLists.problems(source));
         enter(actor, rows -> rows.insert(source, actor.subject(), foundation.now()));
     }
 
@@ -64,7 +60,7 @@ public final class OwnWords {
                         .formatted(noun, id));
     }
 
-    private static void requireSound(java.util.List<String> problems) {
+    private static void requireSound(List<String> problems) {
         if (!problems.isEmpty()) {
             throw new Refusal.Invalid(String.join(" ", problems));
         }
@@ -73,9 +69,7 @@ public final class OwnWords {
     private void enter(Actor actor, Consumer<OwnListRepository> entry) {
         actor.require(Action.WRITE_QUESTION);
         try {
-            Desk.open(
-                    foundation,
-                    banks,
+            desks.open(
                     actor,
                     desk -> {
                         entry.accept(new OwnListRepository(desk.tx(), actor.school().id()));

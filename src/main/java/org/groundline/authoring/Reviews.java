@@ -3,7 +3,6 @@ package org.groundline.authoring;
 import org.groundline.authoring.Event.Kind;
 import org.groundline.authoring.Event.Validity;
 import org.groundline.bank.Question;
-import org.groundline.database.Violation;
 import org.groundline.error.Refusal;
 import org.groundline.ledger.Foundation;
 import org.groundline.school.Action;
@@ -17,12 +16,10 @@ import java.util.UUID;
 /// What is asked changes here and nowhere else. Items that were posed before keep the version they
 /// were posed from.
 public final class Reviews {
-    private final Foundation foundation;
-    private final SchoolBanks banks;
+    private final Desks desks;
 
     public Reviews(Foundation foundation, SchoolBanks banks) {
-        this.foundation = foundation;
-        this.banks = banks;
+        this.desks = new Desks(foundation, banks);
     }
 
     /// Approves a submitted edition, which is asked from its first day on in place of what was
@@ -37,13 +34,11 @@ public final class Reviews {
         if (validity.until().filter(until -> until.isBefore(validity.from())).isPresent()) {
             throw new Refusal.Invalid("until", "The last day comes after the first.");
         }
-        change(
-                foundation,
-                banks,
+        desks.change(
                 actor,
                 edition,
                 (desk, life, found) -> {
-                    requireState(life, found, State.SUBMITTED, "approved");
+                    life.requireState(found, State.SUBMITTED, "approved");
                     requireSecondPerson(actor, found);
                     requireRead(desk, found, version);
                     desk.enter(Kind.APPROVED, found, Optional.of(validity), Optional.empty());
@@ -51,7 +46,7 @@ public final class Reviews {
     }
 
     private static void requireRead(Desk desk, Edition edition, String version) {
-        Optional<String> now = desk.read(edition.text()).question().map(Question::version);
+        Optional<String> now = desk.question(edition).map(Question::version);
         if (!now.equals(Optional.of(version))) {
             throw new Refusal.Stale(
                     "The question reads differently now than when you opened it. Read it again"
@@ -64,13 +59,11 @@ public final class Reviews {
     /// @throws Refusal.Conflict if the reviewer wrote it, or it was not submitted
     public void sendBack(Actor actor, UUID edition, String reason) {
         actor.require(Action.REVIEW_QUESTION);
-        change(
-                foundation,
-                banks,
+        desks.change(
                 actor,
                 edition,
                 (desk, life, found) -> {
-                    requireState(life, found, State.SUBMITTED, "sent back");
+                    life.requireState(found, State.SUBMITTED, "sent back");
                     requireSecondPerson(actor, found);
                     enterWithReason(desk, Kind.SENT_BACK, found, reason);
                 });
@@ -79,9 +72,7 @@ public final class Reviews {
     /// Takes an approved edition out. Where a shipped question has its id, that one is asked again.
     public void retire(Actor actor, UUID edition, String reason) {
         actor.require(Action.REVIEW_QUESTION);
-        change(
-                foundation,
-                banks,
+        desks.change(
                 actor,
                 edition,
                 (desk, life, found) -> {
@@ -110,9 +101,7 @@ public final class Reviews {
 
     private void ofWhole(Actor actor, String question, Kind kind, String reason) {
         actor.require(Action.REVIEW_QUESTION);
-        Desk.open(
-                foundation,
-                banks,
+        desks.open(
                 actor,
                 desk -> {
                     desk.requireKnown(question);
@@ -130,49 +119,12 @@ public final class Reviews {
     /// Writes a remark about a question, for everybody who works on the bank.
     public void remark(Actor actor, String question, String text) {
         actor.require(Action.READ_BANK);
-        Desk.open(
-                foundation,
-                banks,
+        desks.open(
                 actor,
                 desk -> {
                     desk.requireKnown(question);
                     return desk.remark(question, Optional.empty(), text);
                 });
-    }
-
-    /// Something done to an edition, with the life of its question before.
-    interface Deed {
-        void carryOut(Desk desk, Life life, Edition edition);
-    }
-
-    static void change(
-            Foundation foundation, SchoolBanks banks, Actor actor, UUID edition, Deed deed) {
-        try {
-            Desk.open(
-                    foundation,
-                    banks,
-                    actor,
-                    desk -> {
-                        Edition found = desk.edition(edition);
-                        deed.carryOut(desk, desk.life(found.questionId()), found);
-                        return true;
-                    });
-        } catch (Violation e) {
-            throw new Refusal.Stale("Somebody else was faster. Look at the question again.");
-        }
-    }
-
-    static void requireState(Life life, Edition edition, State needed, String deed) {
-        if (life.latest().filter(edition::equals).isEmpty()) {
-            throw new Refusal.Conflict(
-                    "There is a newer edition of this question; only that one can be %s."
-                            .formatted(deed));
-        }
-        if (life.state(edition) != needed) {
-            throw new Refusal.Conflict(
-                    "This edition is %s and cannot be %s."
-                            .formatted(life.state(edition).word(), deed));
-        }
     }
 
     private static void requireSecondPerson(Actor actor, Edition edition) {

@@ -49,9 +49,7 @@ public final class SchoolBanks {
 
     /// Returns the bank of a school as it is asked today, within a transaction.
     public Questions in(DSLContext tx, School school) {
-        int revision =
-                new EditionRepository(tx, school.id()).countEvents()
-                        + new OwnListRepository(tx, school.id()).countEntries();
+        int revision = new EditionRepository(tx, school.id()).countChanges();
         LocalDate today = school.dayOf(foundation.now());
         Kept known = kept.get(school.id());
         if (known != null && known.revision() == revision && known.day().equals(today)) {

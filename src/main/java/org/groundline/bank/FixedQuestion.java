@@ -62,6 +62,7 @@ public final class FixedQuestion implements Question {
         return heading;
     }
 
+    @Override
     public String stem() {
         return stem;
     }

@@ -167,6 +167,11 @@ public final class NumericQuestion implements Question {
     }
 
     @Override
+    public String stem() {
+        return source.stem();
+    }
+
+    @Override
     public Optional<Jurisdiction> jurisdiction() {
         return Optional.empty(); // what is computed holds in every country
     }

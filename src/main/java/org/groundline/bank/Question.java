@@ -6,6 +6,9 @@ import java.util.Optional;
 public sealed interface Question permits FixedQuestion, NumericQuestion {
     Heading heading();
 
+    /// What is asked, as its author wrote it; a template names its values in braces.
+    String stem();
+
     /// The content as canonical JSON (RFC 8785), complete in itself: misconceptions and sources are
     /// written out. Review state, validity and statistics are not part of it.
     String canonical();

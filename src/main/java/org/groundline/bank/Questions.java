@@ -80,22 +80,6 @@ public final class Questions {
         return new ManuscriptReader(shipped.lists().forManuscript(own)).read(text);
     }
 
-    /// A school's lists as files in the form of the bank's; none for an empty list.
-    public Map<String, String> files(OwnLists own) {
-        return ListEntries.files(own);
-    }
-
-    /// What is wrong with a misconception that a school wants to add, in sentences; nothing is
-    /// empty.
-    public List<String> check(Misconception idea) {
-        return ListEntries.problems(idea);
-    }
-
-    /// What is wrong with a source that a school wants to add, in sentences; nothing is empty.
-    public List<String> check(Source source) {
-        return ListEntries.problems(source);
-    }
-
     /// The school's own questions among these.
     public List<Question> own() {
         return use.own();
@@ -104,6 +88,11 @@ public final class Questions {
     /// Whether students may be asked a question of this bank.
     public boolean asks(Question question) {
         return use.asks(question);
+    }
+
+    /// The question of this id if students may be asked it.
+    public Optional<Question> findAsked(String id) {
+        return findQuestion(id).filter(use::asks);
     }
 
     /// The text that a shipped question was written as, in a form that [#read] takes; empty where

@@ -6,10 +6,8 @@ import static java.util.stream.Collectors.joining;
 import io.javalin.http.Context;
 
 import org.groundline.authoring.Dossiers.Listed;
-import org.groundline.bank.FixedQuestion;
 import org.groundline.bank.Level;
 import org.groundline.bank.Module;
-import org.groundline.bank.NumericQuestion;
 import org.groundline.bank.Question;
 import org.groundline.school.Action;
 import org.groundline.school.Actor;
@@ -99,11 +97,7 @@ final class BankPages {
     }
 
     private static String start(Question question) {
-        String stem =
-                switch (question) {
-                    case FixedQuestion fixed -> fixed.stem();
-                    case NumericQuestion numeric -> numeric.source().stem();
-                };
+        String stem = question.stem();
         String start =
                 stem.length() <= LONGEST_START
                         ? stem

@@ -1,10 +1,14 @@
 package org.groundline.web.author;
 
+import static java.util.stream.Collectors.joining;
+
 import io.javalin.http.Context;
 
 import org.groundline.authoring.Dossiers.Listed;
+import org.groundline.authoring.State;
 import org.groundline.bank.FixedQuestion;
 import org.groundline.bank.NumericQuestion;
+import org.groundline.bank.Option;
 import org.groundline.bank.Question;
 
 import java.util.Arrays;
@@ -21,6 +25,9 @@ import java.util.stream.Stream;
 /// @param kind `fixed` or `numeric`
 /// @param state a word of [org.groundline.authoring.State], `shipped` or `withdrawn`
 record Wanted(String words, String place, String level, String kind, String state) {
+    private static final String SHIPPED = "shipped";
+    private static final String WITHDRAWN = "withdrawn";
+
     static Wanted of(Context ctx) {
         return new Wanted(
                 parameter(ctx, "words"),
@@ -67,11 +74,10 @@ record Wanted(String words, String place, String level, String kind, String stat
             case FixedQuestion fixed ->
                     fixed.stem()
                             + " "
-                            + String.join(" ", fixed.options().stream().map(o -> o.text()).toList())
+                            + fixed.options().stream().map(Option::text).collect(joining(" "))
                             + " "
                             + fixed.rationale();
-            case NumericQuestion numeric ->
-                    numeric.source().stem() + " " + numeric.source().explain();
+            case NumericQuestion numeric -> numeric.stem() + " " + numeric.source().explain();
         };
     }
 
@@ -87,21 +93,18 @@ record Wanted(String words, String place, String level, String kind, String stat
 
     static String stateOf(Listed listed) {
         if (listed.withdrawn()) {
-            return "withdrawn";
+            return WITHDRAWN;
         }
-        return listed.latest().map(state -> state.word()).orElse("shipped");
+        return listed.latest().map(State::word).orElse(SHIPPED);
     }
 
     /// The states one may ask for.
     static List<String> states() {
-        return List.of(
-                "shipped",
-                "draft",
-                "submitted",
-                "sent back",
-                "reviewed",
-                "live",
-                "retired",
-                "withdrawn");
+        return Stream.of(
+                        Stream.of(SHIPPED),
+                        Arrays.stream(State.values()).map(State::word),
+                        Stream.of(WITHDRAWN))
+                .flatMap(states -> states)
+                .toList();
     }
 }
